@@ -1,0 +1,2 @@
+/** What a browser test may ask of the Node side. */
+export const keyblockCommands = {};
