@@ -1,0 +1,19 @@
+import { z } from 'zod';
+import { inkFileSchema } from './inks.ts';
+import { jobSchema } from './job.ts';
+import { regionsFileSchema, reportSchema } from './report.ts';
+
+/** The shapes that files and other programs meet, by name. */
+const PUBLISHED = {
+  job: jobSchema,
+  report: reportSchema,
+  regions: regionsFileSchema,
+  inks: inkFileSchema,
+} as const;
+
+/** Each published shape as JSON Schema (draft 2020-12), by name. Describes files as written, before defaults. */
+export function jsonSchemas(): Record<string, object> {
+  return Object.fromEntries(
+    Object.entries(PUBLISHED).map(([name, schema]) => [name, z.toJSONSchema(schema, { io: 'input' })]),
+  );
+}

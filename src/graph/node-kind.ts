@@ -1,0 +1,36 @@
+import type { z } from 'zod';
+import type { InputPort, OutputPort } from './ports.ts';
+
+/** The declaration of a node kind: everything about it that is not pixels. */
+export interface NodeKind<Settings extends z.ZodObject = z.ZodObject> {
+  /** Stable name in job files. */
+  readonly kind: string;
+  /** Counts up whenever the same settings and inputs would give other results. */
+  readonly version: number;
+  readonly title: string;
+  /** One line: what it does for the person. */
+  readonly help: string;
+  /** `artwork` belongs on the plates, `simulation` only in the proof, `source` and `delivery` frame them. */
+  readonly role: 'source' | 'artwork' | 'simulation' | 'delivery';
+  /** `structure` always runs at full resolution; `surface` follows the scale that is asked for. */
+  readonly runs: 'structure' | 'surface';
+  readonly inputs: Readonly<Record<string, InputPort>>;
+  readonly outputs: Readonly<Record<string, OutputPort>>;
+  /** Strict schema; every field has a default, so that `{}` is a working node. */
+  readonly settings: Settings;
+  /** It reads the colourway in use, so its results change with it. */
+  readonly readsColourway?: true;
+  /** Its result depends on the ids the job gives to regions. */
+  readonly namesRegions?: true;
+}
+
+/** All kinds by name. */
+export type NodeKinds = ReadonlyMap<string, NodeKind>;
+
+/** Declares a kind; the settings type flows to its evaluation. */
+export function defineNode<Settings extends z.ZodObject>(kind: NodeKind<Settings>): NodeKind<Settings> {
+  return kind;
+}
+
+/** Settings of a kind after its defaults are filled in. */
+export type SettingsOf<Kind> = Kind extends NodeKind<infer Settings> ? z.output<Settings> : never;

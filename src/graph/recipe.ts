@@ -1,0 +1,21 @@
+import { z } from 'zod';
+import { idSchema } from './inks.ts';
+
+/** A tint in % of the solid. */
+export const tintSchema = z.number().min(0).max(100);
+
+/** What a region prints: plate id -> tint in %. A plate that is not named prints nothing there. */
+export const recipeSchema = z.record(idSchema, tintSchema);
+
+/** One complete assignment of recipes to regions. */
+export const colourwaySchema = z.strictObject({
+  id: idSchema,
+  name: z.string().min(1).max(80),
+  /** Region id -> recipe. */
+  recipes: z.record(idSchema, recipeSchema).default({}),
+  /** What every region without a recipe of its own prints. */
+  others: recipeSchema.default({}),
+});
+
+export type Recipe = z.infer<typeof recipeSchema>;
+export type Colourway = z.infer<typeof colourwaySchema>;

@@ -1,0 +1,71 @@
+import { z } from 'zod';
+import { complaintSchema } from './complaint.ts';
+import { recipeSchema } from './recipe.ts';
+
+const pointMm = z.tuple([z.number(), z.number()]);
+
+const drawingSchema = z.strictObject({
+  width: z.number().int(),
+  height: z.number().int(),
+  ppi: z.number(),
+  mm: z.tuple([z.number(), z.number()]),
+});
+
+const reportRegionSchema = z.strictObject({
+  id: z.string(),
+  label: z.number().int().min(1),
+  areaMm2: z.number(),
+  anchorMm: pointMm,
+  touchesFrame: z.boolean(),
+  recipe: recipeSchema,
+});
+
+const reportPlateSchema = z.strictObject({
+  id: z.string(),
+  ink: z.string(),
+  order: z.number().int().min(1),
+  pass: z.number().int().min(1),
+  ppi: z.number(),
+  file: z.string().nullable(),
+  coveragePercent: z.number(),
+});
+
+/** What `render` says of its run. */
+export const reportSchema = z
+  .strictObject({
+    version: z.literal(1),
+    drawing: drawingSchema,
+    regions: z.array(reportRegionSchema),
+    plates: z.array(reportPlateSchema),
+    complaints: z.array(complaintSchema),
+    /** Milliseconds a node took; a node that came from the cache is not listed. */
+    timings: z.record(z.string(), z.number()),
+    peakBytes: z.number().int(),
+  })
+  .meta({ id: 'report', title: 'Report of a render' });
+
+/** What `regions` writes beside its label picture. */
+export const regionsFileSchema = z
+  .strictObject({
+    version: z.literal(1),
+    drawing: drawingSchema,
+    regions: z.array(
+      reportRegionSchema.omit({ recipe: true }).extend({
+        neighbours: z.array(z.strictObject({ id: z.string(), sharedMm: z.number() })),
+      }),
+    ),
+    walls: z.array(
+      z.strictObject({
+        id: z.string(),
+        widthMm: z.number(),
+        placeMm: pointMm,
+        between: z.tuple([z.string(), z.string()]),
+      }),
+    ),
+    openGaps: z.array(z.strictObject({ widthMm: z.number(), placeMm: pointMm })),
+    complaints: z.array(complaintSchema),
+  })
+  .meta({ id: 'regions', title: 'Regions of a drawing' });
+
+export type Report = z.infer<typeof reportSchema>;
+export type RegionsFile = z.infer<typeof regionsFileSchema>;

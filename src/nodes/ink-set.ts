@@ -1,0 +1,41 @@
+import { z } from 'zod';
+import { idSchema, inkSchema } from '../graph/inks.ts';
+import { defineNode } from '../graph/node-kind.ts';
+import { measure } from './settings.ts';
+
+const plateSchema = z.strictObject({
+  id: idSchema,
+  /** Id of the ink it prints in. */
+  ink: idSchema,
+  /** Plates of one pass print wet on wet. */
+  pass: z.number().int().min(1).max(12),
+});
+
+export const inkSet = defineNode({
+  kind: 'ink-set',
+  version: 1,
+  title: 'Ink set',
+  help: 'The plates in print order, each with its ink and its pass.',
+  role: 'source',
+  runs: 'surface',
+  inputs: {},
+  outputs: { inks: { type: 'inks' } },
+  settings: z.strictObject({
+    inks: z
+      .array(inkSchema)
+      .min(1)
+      .max(12)
+      .default([{ id: 'soot', name: 'Soot', lab: [20, 1, 1], opacity: 0.02 }])
+      .meta({ title: 'Inks', help: 'The inks this job prints in, with the colour of their solids.' }),
+    plates: z
+      .array(plateSchema)
+      .min(1)
+      .max(12)
+      .default([{ id: 'soot', ink: 'soot', pass: 1 }])
+      .meta({ title: 'Plates', help: 'In print order, the first down first.' }),
+    takeUpPercent: measure('%', 0, 100, 95, {
+      title: 'Take-up',
+      help: 'How fully an ink takes on a dry ink beneath it.',
+    }),
+  }),
+});

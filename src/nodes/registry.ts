@@ -1,0 +1,31 @@
+import type { NodeKind, NodeKinds } from '../graph/node-kind.ts';
+import { cleanLine } from './clean-line.ts';
+import { closedRegions } from './closed-regions.ts';
+import { fillPlates } from './fill-plates.ts';
+import { inkSet } from './ink-set.ts';
+import { keyLine } from './key-line.ts';
+import { lineDrawing } from './line-drawing.ts';
+import { paperStock } from './paper-stock.ts';
+import { plateGrain } from './plate-grain.ts';
+import { pressFile } from './press-file.ts';
+import { proof } from './proof.ts';
+import { regionTints } from './region-tints.ts';
+import { registerOffset } from './register-offset.ts';
+
+/** Every node kind, in the order menus and help show them: as the sheet travels. */
+const ALL = [
+  lineDrawing,
+  cleanLine,
+  closedRegions,
+  inkSet,
+  regionTints,
+  fillPlates,
+  keyLine,
+  plateGrain,
+  registerOffset,
+  paperStock,
+  proof,
+  pressFile,
+] as const;
+
+export const nodeKinds: NodeKinds = new Map(ALL.map((kind) => [kind.kind, kind as unknown as NodeKind]));

@@ -1,0 +1,34 @@
+import { z } from 'zod';
+
+/** What a form, the help page and the command line show of a setting. */
+export interface SettingNotes {
+  title: string;
+  help: string;
+}
+
+type Unit = 'mm' | 'mm2' | '%' | 'deg' | 'ppi';
+
+/** A number in a unit, within a range. */
+export function measure(unit: Unit, least: number, most: number, usual: number, notes: SettingNotes) {
+  return z.number().min(least).max(most).default(usual).meta({ ...notes, unit });
+}
+
+/** The start of a random pattern: the same seed gives the same pattern. */
+export function seed(usual: number) {
+  const notes = { title: 'Seed', help: 'Another number gives another pattern of the same kind.' };
+  return z.number().int().min(0).max(0xffffffff).default(usual).meta(notes);
+}
+
+/** One of a few words. */
+export function choice<const Words extends readonly [string, ...string[]]>(
+  words: Words,
+  usual: Words[number],
+  notes: SettingNotes,
+) {
+  return z.enum(words).default(usual as never).meta(notes);
+}
+
+/** Plate id -> value, for settings that may differ from plate to plate. */
+export function perPlate<Value extends z.ZodType>(value: Value, notes: SettingNotes) {
+  return z.record(z.string().max(64), value).default({}).meta(notes);
+}
