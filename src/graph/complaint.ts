@@ -14,4 +14,6 @@ export const complaintSchema = z.strictObject({
 export type Complaint = z.infer<typeof complaintSchema>;
 
 /** Bad input: the message is one line that says what is wrong and what to do. */
-export class BadInput extends Error {}
+export class BadInput extends Error {
+  override readonly name = 'BadInput';
+}

@@ -25,7 +25,10 @@ export const inkSchema = z
     opacity: z.number().min(0).max(1).default(0.005),
     gain: z.number().min(0).max(0.5).optional(),
   })
-  .refine((ink) => (ink.lab === undefined) !== (ink.hex === undefined), 'give the colour once: as lab or as hex');
+  .refine(
+    (ink) => (ink.lab === undefined) !== (ink.hex === undefined),
+    'give the colour once: as lab or as hex',
+  );
 
 export const surfaceSchema = z.enum(['coated', 'uncoated', 'newsprint']);
 
@@ -36,9 +39,7 @@ export const inkFileSchema = z.strictObject({
   paper: stockSchema,
   takeUp: z.number().min(0).max(1).default(0.95),
   inks: z.array(inkSchema).min(1).max(12),
-  measured: z
-    .array(z.strictObject({ inks: z.array(idSchema).min(1), lab: labSchema }))
-    .default([]),
+  measured: z.array(z.strictObject({ inks: z.array(idSchema).min(1), lab: labSchema })).default([]),
 });
 
 export type Lab = z.infer<typeof labSchema>;

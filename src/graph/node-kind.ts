@@ -1,8 +1,15 @@
 import type { z } from 'zod';
 import type { InputPort, OutputPort } from './ports.ts';
 
+export type InputPorts = Readonly<Record<string, InputPort>>;
+export type OutputPorts = Readonly<Record<string, OutputPort>>;
+
 /** The declaration of a node kind: everything about it that is not pixels. */
-export interface NodeKind<Settings extends z.ZodObject = z.ZodObject> {
+export interface NodeKind<
+  Settings extends z.ZodObject = z.ZodObject,
+  Inputs extends InputPorts = InputPorts,
+  Outputs extends OutputPorts = OutputPorts,
+> {
   /** Stable name in job files. */
   readonly kind: string;
   /** Counts up whenever the same settings and inputs would give other results. */
@@ -14,8 +21,8 @@ export interface NodeKind<Settings extends z.ZodObject = z.ZodObject> {
   readonly role: 'source' | 'artwork' | 'simulation' | 'delivery';
   /** `structure` always runs at full resolution; `surface` follows the scale that is asked for. */
   readonly runs: 'structure' | 'surface';
-  readonly inputs: Readonly<Record<string, InputPort>>;
-  readonly outputs: Readonly<Record<string, OutputPort>>;
+  readonly inputs: Inputs;
+  readonly outputs: Outputs;
   /** Strict schema; every field has a default, so that `{}` is a working node. */
   readonly settings: Settings;
   /** It reads the colourway in use, so its results change with it. */
@@ -27,10 +34,14 @@ export interface NodeKind<Settings extends z.ZodObject = z.ZodObject> {
 /** All kinds by name. */
 export type NodeKinds = ReadonlyMap<string, NodeKind>;
 
-/** Declares a kind; the settings type flows to its evaluation. */
-export function defineNode<Settings extends z.ZodObject>(kind: NodeKind<Settings>): NodeKind<Settings> {
+/** Declares a kind; the types of its settings and ports flow to its evaluation. */
+export function defineNode<
+  Settings extends z.ZodObject,
+  const Inputs extends InputPorts,
+  const Outputs extends OutputPorts,
+>(kind: NodeKind<Settings, Inputs, Outputs>): NodeKind<Settings, Inputs, Outputs> {
   return kind;
 }
 
 /** Settings of a kind after its defaults are filled in. */
-export type SettingsOf<Kind> = Kind extends NodeKind<infer Settings> ? z.output<Settings> : never;
+export type SettingsOf<Kind extends NodeKind> = z.output<Kind['settings']>;

@@ -17,7 +17,13 @@ export function topologicalOrder(graph: Graph): { order: GraphNode[] } | { circl
   let waiting = graph.nodes;
   while (waiting.length > 0) {
     const ready = waiting.filter((node) => [...feeds.get(node.id)!].every((feed) => placed.has(feed)));
-    if (ready.length === 0) return { circle: onCircle(waiting.map((node) => node.id), feeds) };
+    if (ready.length === 0)
+      return {
+        circle: onCircle(
+          waiting.map((node) => node.id),
+          feeds,
+        ),
+      };
     for (const node of ready) {
       order.push(node);
       placed.add(node.id);

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import type { z } from 'zod';
 import { BadInput } from './complaint.ts';
 import { JOB_FORMAT, type Job, jobSchema } from './job.ts';
 import { migrate, type RawJob } from './migrations.ts';
@@ -36,7 +36,11 @@ export function parseJob(text: string, kinds: NodeKinds): Job {
  * @param where names the value in the message
  * @throws BadInput naming the first field that does not fit
  */
-export function checkShape<Schema extends z.ZodType>(schema: Schema, value: unknown, where = ''): z.output<Schema> {
+export function checkShape<Schema extends z.ZodType>(
+  schema: Schema,
+  value: unknown,
+  where = '',
+): z.output<Schema> {
   const result = schema.safeParse(value);
   if (result.success) return result.data;
   const issue = result.error.issues[0]!;
@@ -65,7 +69,8 @@ function refuseForbiddenKeys(value: unknown): void {
     const at = open.pop();
     if (at === null || typeof at !== 'object') continue;
     for (const [key, field] of Object.entries(at)) {
-      if (FORBIDDEN_KEYS.has(key)) throw new BadInput(`the job holds a field named "${key}", which no job has; it is damaged`);
+      if (FORBIDDEN_KEYS.has(key))
+        throw new BadInput(`the job holds a field named "${key}", which no job has; it is damaged`);
       open.push(field);
     }
   }
@@ -76,7 +81,9 @@ function checkColourways(job: Job): void {
   const double = ids.find((id, i) => ids.indexOf(id) !== i);
   if (double) throw new BadInput(`two colourways are called "${double}"; give one another id`);
   if (!ids.includes(job.colourway))
-    throw new BadInput(`the colourway in use, "${job.colourway}", is not in the job; it holds ${ids.join(', ')}`);
+    throw new BadInput(
+      `the colourway in use, "${job.colourway}", is not in the job; it holds ${ids.join(', ')}`,
+    );
 }
 
 function isRecord(value: unknown): value is RawJob {

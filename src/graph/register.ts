@@ -63,7 +63,8 @@ function likeness(a: FoundRegion, b: FoundRegion): number {
 function cellsOf(box: FoundRegion['boxMm']): string[] {
   const cells: string[] = [];
   for (let y = Math.floor(box[1] / CELL_MM); y <= Math.floor(box[3] / CELL_MM); y++)
-    for (let x = Math.floor(box[0] / CELL_MM); x <= Math.floor(box[2] / CELL_MM); x++) cells.push(`${x},${y}`);
+    for (let x = Math.floor(box[0] / CELL_MM); x <= Math.floor(box[2] / CELL_MM); x++)
+      cells.push(`${x},${y}`);
   return cells;
 }
 

@@ -12,8 +12,10 @@ export function whyNot(graph: Graph, kinds: NodeKinds, from: End, to: End): stri
   if (!target) return `there is no node "${to.node}"`;
   const output = portOf(source.outputs, from.port);
   const input = portOf(target.inputs, to.port);
-  if (!output) return `${source.title} ("${from.node}") has no output "${from.port}"; it has ${list(source.outputs)}`;
-  if (!input) return `${target.title} ("${to.node}") has no input "${to.port}"; it has ${list(target.inputs)}`;
+  if (!output)
+    return `${source.title} ("${from.node}") has no output "${from.port}"; it has ${list(source.outputs)}`;
+  if (!input)
+    return `${target.title} ("${to.node}") has no input "${to.port}"; it has ${list(target.inputs)}`;
   if (output.type !== input.type)
     return `${source.title} gives ${output.type}, but the input "${to.port}" of ${target.title} takes ${input.type}`;
   if (upstreamOf(graph, from.node).has(to.node))
@@ -37,7 +39,9 @@ export function checkGraph(graph: Graph, kinds: NodeKinds): void {
   }
   const sorted = topologicalOrder(withKnownEnds(graph, ids));
   if ('circle' in sorted)
-    throw new BadInput(`the wires run in a circle: ${[...sorted.circle, sorted.circle[0]].join(' -> ')}; remove one of them`);
+    throw new BadInput(
+      `the wires run in a circle: ${[...sorted.circle, sorted.circle[0]].join(' -> ')}; remove one of them`,
+    );
   const filled = new Set<string>();
   for (const wire of graph.wires) {
     const others = { nodes: graph.nodes, wires: graph.wires.filter((other) => other !== wire) };

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { idSchema, inkSchema } from '../graph/inks.ts';
+import { idSchema, inkSchema, stockSchema } from '../graph/inks.ts';
 import { defineNode } from '../graph/node-kind.ts';
 import { measure } from './settings.ts';
 
@@ -33,6 +33,10 @@ export const inkSet = defineNode({
       .max(12)
       .default([{ id: 'soot', ink: 'soot', pass: 1 }])
       .meta({ title: 'Plates', help: 'In print order, the first down first.' }),
+    readOn: stockSchema.default({ lab: [95, 0.5, -2], surface: 'uncoated' }).meta({
+      title: 'Colours read on',
+      help: 'The paper on which the inks have the colours given here.',
+    }),
     takeUpPercent: measure('%', 0, 100, 95, {
       title: 'Take-up',
       help: 'How fully an ink takes on a dry ink beneath it.',

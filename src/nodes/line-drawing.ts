@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { defineNode } from '../graph/node-kind.ts';
 import { hashSchema } from '../graph/job.ts';
-import { choice, measure } from './settings.ts';
+import { defineNode } from '../graph/node-kind.ts';
+import { choice } from './settings.ts';
 
 export const lineDrawing = defineNode({
   kind: 'line-drawing',
@@ -22,9 +22,10 @@ export const lineDrawing = defineNode({
       unit: 'mm',
       help: 'How wide the drawing prints. Empty: as the file says.',
     }),
-    vectorPpi: measure('ppi', 72, 2400, 600, {
-      title: 'Sharpness of vector drawings',
-      help: 'Pixels per inch at which an SVG is drawn out.',
+    ppi: z.number().min(20).max(12_000).nullable().default(null).meta({
+      title: 'Pixels per inch',
+      unit: 'ppi',
+      help: 'Instead of what the file says. A vector drawing is drawn out at this; at 600 when empty.',
     }),
     channel: choice(['auto', 'darkness', 'colour', 'transparency'], 'auto', {
       title: 'Line is read from',

@@ -13,7 +13,7 @@ import { regionTints } from './region-tints.ts';
 import { registerOffset } from './register-offset.ts';
 
 /** Every node kind, in the order menus and help show them: as the sheet travels. */
-const ALL = [
+const ALL: readonly NodeKind[] = [
   lineDrawing,
   cleanLine,
   closedRegions,
@@ -26,6 +26,6 @@ const ALL = [
   paperStock,
   proof,
   pressFile,
-] as const;
+];
 
-export const nodeKinds: NodeKinds = new Map(ALL.map((kind) => [kind.kind, kind as unknown as NodeKind]));
+export const nodeKinds: NodeKinds = new Map(ALL.map((kind) => [kind.kind, kind]));

@@ -1,16 +1,21 @@
 import { z } from 'zod';
 
 /** What a form, the help page and the command line show of a setting. */
-export interface SettingNotes {
+export type SettingNotes = {
   title: string;
   help: string;
-}
+};
 
 type Unit = 'mm' | 'mm2' | '%' | 'deg' | 'ppi';
 
 /** A number in a unit, within a range. */
 export function measure(unit: Unit, least: number, most: number, usual: number, notes: SettingNotes) {
-  return z.number().min(least).max(most).default(usual).meta({ ...notes, unit });
+  return z
+    .number()
+    .min(least)
+    .max(most)
+    .default(usual)
+    .meta({ ...notes, unit });
 }
 
 /** The start of a random pattern: the same seed gives the same pattern. */
@@ -25,7 +30,7 @@ export function choice<const Words extends readonly [string, ...string[]]>(
   usual: Words[number],
   notes: SettingNotes,
 ) {
-  return z.enum(words).default(usual as never).meta(notes);
+  return z.enum(words).default(usual).meta(notes);
 }
 
 /** Plate id -> value, for settings that may differ from plate to plate. */

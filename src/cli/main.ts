@@ -1,0 +1,43 @@
+import { NODES_USAGE, nodes } from './nodes.ts';
+import { BAD_INPUT, lineFor } from './outcome.ts';
+import { REGIONS_USAGE, regions } from './regions.ts';
+import { RENDER_USAGE, render } from './render.ts';
+import { SCHEMAS_USAGE, schemas } from './schemas.ts';
+
+type Command = (args: string[], about: (file: string) => void) => Promise<number>;
+
+const COMMANDS: Record<string, { run: Command; usage: string }> = {
+  render: { run: render, usage: RENDER_USAGE },
+  regions: { run: regions, usage: REGIONS_USAGE },
+  nodes: { run: nodes, usage: NODES_USAGE },
+  schemas: { run: schemas, usage: SCHEMAS_USAGE },
+};
+
+const USAGE = `Keyblock, headless. Commands:\n${Object.values(COMMANDS)
+  .map(({ usage }) => `  ${usage}`)
+  .join('\n')}\nExit code 0: done; 1: done, but the job has faults; 2: bad input.\n`;
+
+async function main(argv: string[]): Promise<number> {
+  const [name = '', ...args] = argv;
+  if (name === 'help' || name === '--help') {
+    process.stdout.write(USAGE);
+    return 0;
+  }
+  if (!Object.hasOwn(COMMANDS, name)) {
+    process.stderr.write(
+      `keyblock: there is no command "${name}"; choose among ${Object.keys(COMMANDS).join(', ')}\n`,
+    );
+    return BAD_INPUT;
+  }
+  let subject: string | null = null;
+  try {
+    return await COMMANDS[name]!.run(args, (file) => {
+      subject = file;
+    });
+  } catch (error) {
+    process.stderr.write(`${lineFor(error, subject)}\n`);
+    return BAD_INPUT;
+  }
+}
+
+process.exitCode = await main(process.argv.slice(2));

@@ -1,0 +1,92 @@
+import { RENDER_FORMATS, type RenderFormat } from '../../workers/client.ts';
+import { BadInput } from '../graph/complaint.ts';
+import type { Job } from '../graph/job.ts';
+import type { Report } from '../graph/report.ts';
+import { readArguments, wholeOf } from './arguments.ts';
+import { BadUse, codeOf } from './outcome.ts';
+import { assetsInUse, type OpenedJob, readBytes, readJob, withDrawing } from './read-job.ts';
+import { withEngine } from './with-engine.ts';
+import { jsonFile, writeFiles } from './write-files.ts';
+
+export const RENDER_USAGE =
+  'keyblock render JOB [--drawing FILE] [--colourway NAME] [--out DIR] [--formats png,grey-pdf,proof] [--workers N] [--json]';
+
+const OPTIONS = {
+  drawing: { type: 'string' },
+  rough: { type: 'string' },
+  colourway: { type: 'string' },
+  out: { type: 'string', default: 'out' },
+  formats: { type: 'string', default: 'png,proof' },
+  workers: { type: 'string' },
+  json: { type: 'boolean', default: false },
+} as const;
+
+/** Plates, proof and report of a job. Resolves to the exit code. */
+export async function render(args: string[], about: (file: string) => void): Promise<number> {
+  const { values, files } = readArguments(args, OPTIONS, 1, RENDER_USAGE);
+  const formats = formatsOf(values.formats);
+  const workers = values.workers === undefined ? undefined : wholeOf('workers', values.workers, 1, 64);
+  about(files[0]!);
+  const opened = await open(files[0]!, values.drawing, about);
+  if (values.rough !== undefined)
+    throw new BadInput('the job has no Match rough node to give the rough to; leave --rough out');
+  const job = inColourway(opened.job, values.colourway);
+  const { report, made } = await withEngine(workers, async (client, options) => {
+    for (const asset of opened.assets) await client.addAsset(asset);
+    const rendered = await client.run('render', { job, formats, scale: 1 }, options);
+    const memory = await client.memory();
+    const whole: Report = { ...rendered.report, peakBytes: memory.processPeakBytes ?? memory.peakBytes };
+    return { report: whole, made: rendered.files };
+  });
+  await writeFiles(values.out, [...made, jsonFile('report.json', report)]);
+  if (values.json) process.stdout.write(`${JSON.stringify(report)}\n`);
+  else process.stdout.write(summary(report, values.out));
+  return codeOf(report.complaints);
+}
+
+async function open(
+  path: string,
+  drawing: string | undefined,
+  about: (file: string) => void,
+): Promise<OpenedJob> {
+  if (drawing === undefined) return readJob(path, assetsInUse);
+  const { job } = await readJob(path, () => []);
+  about(drawing);
+  const replaced = withDrawing(job, drawing, await readBytes(drawing));
+  const others = assetsInUse(replaced.job).filter((hash) => hash in job.assets);
+  about(path);
+  const { assets } = await readJob(path, () => others);
+  about(drawing);
+  return { job: replaced.job, assets: [...assets, replaced.asset] };
+}
+
+function formatsOf(text: string): RenderFormat[] {
+  const names = text.split(',').map((name) => name.trim());
+  return names.map((name) => {
+    const format = RENDER_FORMATS.find((known) => known === name);
+    if (!format)
+      throw new BadUse(`--formats: there is no format "${name}"; choose among ${RENDER_FORMATS.join(', ')}`);
+    return format;
+  });
+}
+
+function inColourway(job: Job, wanted: string | undefined): Job {
+  if (wanted === undefined) return job;
+  const found = job.colourways.find(({ id, name }) => id === wanted || name === wanted);
+  if (!found) {
+    const names = job.colourways.map(({ name }) => `"${name}"`).join(', ');
+    throw new BadInput(`there is no colourway "${wanted}"; the job holds ${names}`);
+  }
+  return { ...job, colourway: found.id };
+}
+
+function summary(report: Report, folder: string): string {
+  const { drawing, plates, regions, complaints } = report;
+  const lines = [
+    `${regions.length} regions, ${drawing.width} x ${drawing.height} px, ${drawing.mm.join(' x ')} mm`,
+    ...plates.map((plate) => `plate ${plate.order}  ${plate.id}  ${plate.coveragePercent.toFixed(1)} %`),
+    ...complaints.map(({ severity, message }) => `${severity}: ${message}`),
+    `written to ${folder}`,
+  ];
+  return `${lines.join('\n')}\n`;
+}

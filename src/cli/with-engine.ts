@@ -1,0 +1,23 @@
+import { type Client, type OnProgress, startEngine, type TaskOptions } from '../../workers/client.ts';
+
+/** Runs some work with an engine: progress on a terminal's stderr, cancelled by Ctrl-C, closed at the end. */
+export async function withEngine<Result>(
+  workers: number | undefined,
+  work: (client: Client, options: TaskOptions) => Promise<Result>,
+): Promise<Result> {
+  const client = await startEngine(workers === undefined ? {} : { workers });
+  const stop = new AbortController();
+  const interrupted = () => stop.abort();
+  process.once('SIGINT', interrupted);
+  try {
+    return await work(client, { onProgress: onTerminal, signal: stop.signal });
+  } finally {
+    process.off('SIGINT', interrupted);
+    if (process.stderr.isTTY) process.stderr.write('\r\x1b[K');
+    await client.close();
+  }
+}
+
+const onTerminal: OnProgress = ({ node, done, of }) => {
+  if (process.stderr.isTTY) process.stderr.write(`\r\x1b[K${done + 1}/${of} ${node}`);
+};

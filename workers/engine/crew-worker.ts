@@ -1,0 +1,24 @@
+import { exposeHere } from '#host';
+import { fileJobs } from '../files/jobs.ts';
+import { bandKernels, wholeKernels } from '../kernels/index.ts';
+import { isRaised } from './cancel.ts';
+import type { CrewApi } from './crew-api.ts';
+
+const wholeJobs = { ...wholeKernels, ...fileJobs };
+
+const api: CrewApi = {
+  bands(name, args, extent, sliceSize, ticket, flag) {
+    const kernel = bandKernels[name] as (args: unknown, from: number, to: number) => void;
+    while (!isRaised(flag)) {
+      const from = Atomics.add(ticket, 0, 1) * sliceSize;
+      if (from >= extent) return;
+      kernel(args, from, Math.min(extent, from + sliceSize));
+    }
+  },
+  whole(name, args) {
+    const job = wholeJobs[name] as (args: unknown) => unknown;
+    return job(args);
+  },
+};
+
+exposeHere(api);

@@ -1,0 +1,22 @@
+import type { LabelPlane, Plane } from './plane.ts';
+
+export interface FillArgs {
+  labels: LabelPlane;
+  plates: {
+    out: Plane;
+    /** Coverage by label; index 0 for pixels of no region. */
+    tints: Uint8Array;
+  }[];
+}
+
+/** Lays each region's tint on every plate, for rows `from..to`. */
+export function fill(args: FillArgs, from: number, to: number): void {
+  const { width } = args.labels;
+  const labels = args.labels.data;
+  for (let y = from; y < to; y++)
+    for (const { out, tints } of args.plates) {
+      const data = out.data;
+      const end = (y + 1) * width;
+      for (let i = y * width; i < end; i++) data[i] = tints[labels[i]!]!;
+    }
+}

@@ -1,0 +1,62 @@
+import { borders } from './borders.ts';
+import { components } from './components.ts';
+import { countLabels } from './count-labels.ts';
+import { coverage } from './coverage.ts';
+import { depth } from './depth.ts';
+import { eraseMarks, weighMarks } from './despeckle.ts';
+import { columnDistance, squaredDistance } from './distance.ts';
+import { fill } from './fill.ts';
+import { grain } from './grain.ts';
+import { grow } from './grow.ts';
+import { heavier } from './heavier.ts';
+import { histogram } from './histogram.ts';
+import { mean } from './mean.ts';
+import { measureRegions } from './measure-regions.ts';
+import { offset } from './offset.ts';
+import { paperTexture } from './paper-texture.ts';
+import { printLine } from './print-line.ts';
+import { proof } from './proof.ts';
+import { proofMany } from './proof-many.ts';
+import { reduceCoverage, reduceLabels } from './reduce.ts';
+import { relabel } from './relabel.ts';
+import { surveyLine } from './survey-line.ts';
+import { toneTable } from './tone-table.ts';
+import { within } from './within.ts';
+
+/**
+ * Kernels that work on a range of rows (or columns) of their output and read whole inputs in place. Any split
+ * gives the same bytes, and running a range twice does no harm.
+ */
+export const bandKernels = {
+  columnDistance,
+  coverage,
+  depth,
+  eraseMarks,
+  fill,
+  grain,
+  grow,
+  heavier,
+  offset,
+  paperTexture,
+  printLine,
+  proof,
+  proofMany,
+  reduceCoverage,
+  reduceLabels,
+  relabel,
+  squaredDistance,
+  toneTable,
+  within,
+};
+
+/** Kernels that need the whole picture at once and give back a result. */
+export const wholeKernels = {
+  borders,
+  components,
+  countLabels,
+  histogram,
+  mean,
+  measureRegions,
+  surveyLine,
+  weighMarks,
+};

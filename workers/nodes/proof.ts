@@ -1,0 +1,68 @@
+import { BadInput } from '../../src/graph/complaint.ts';
+import { printModel } from '../../src/ink/model.ts';
+import type { PrintInput } from '../../src/ink/model-input.ts';
+import { proofTable } from '../../src/ink/proof-table.ts';
+import { encodeSrgb, linearOfXyz } from '../../src/ink/srgb.ts';
+import { proof as kind } from '../../src/nodes/proof.ts';
+import { evaluation } from '../engine/evaluation.ts';
+import type { PlatesValue } from '../engine/values.ts';
+import { latticeOf } from '../kernels/lattice.ts';
+import { pxToMm } from '../kernels/plane.ts';
+
+/** Up to this many plates all colours fit a table. */
+const MOST_IN_TABLE = 5;
+/** Change of the light that comes back at the full swing of the paper's texture. */
+const TEXTURE_DEPTH = 0.12;
+/** Fine enough that neighbouring steps never differ by more than one screen byte. */
+const LIGHT_STEPS = 4096;
+
+const ENCODING = Uint8Array.from({ length: LIGHT_STEPS }, (_, i) =>
+  Math.round(255 * encodeSrgb(i / (LIGHT_STEPS - 1))),
+);
+
+/** The linear map of `linearOfXyz`, row by row. */
+const TO_SCREEN = [0, 1, 2].flatMap((row) => {
+  const columns = [linearOfXyz([1, 0, 0]), linearOfXyz([0, 1, 0]), linearOfXyz([0, 0, 1])];
+  return columns.map((column) => column[row]!);
+});
+
+export const proof = evaluation(kind, async ({ inputs, tools }) => {
+  const { plates, paper } = inputs;
+  const first = plates.plates[0];
+  if (!first) throw new BadInput('there is no plate to proof');
+  const { width, height } = first.coverage;
+  const texture = tools.plane(width, height);
+  const { tooth, toothMm, fibres, seed } = paper;
+  const sheet = { lattice: latticeOf(seed), pixelMm: pxToMm(1, plates.ppi), tooth, toothMm, fibres, seed };
+  await tools.bands('paperTexture', { out: texture, ...sheet }, height);
+
+  const print = printOf(plates, paper.stock);
+  const pixels = tools.bytes(width * height * 4);
+  const paint = {
+    plates: plates.plates.map((plate) => plate.coverage),
+    texture,
+    depth: TEXTURE_DEPTH,
+    toScreen: TO_SCREEN,
+    encoding: ENCODING,
+    out: pixels,
+  };
+  const model = printModel(print);
+  for (const note of model.notes)
+    tools.complain({ code: `colour-${note.code}`, severity: 'note', message: note.message });
+  if (plates.plates.length > MOST_IN_TABLE) await tools.bands('proofMany', { ...paint, print }, height);
+  else {
+    const { size, data } = proofTable(model);
+    await tools.bands('proof', { ...paint, size, table: data }, height);
+  }
+  return { proof: { type: 'proof', width, height, pixels, ppi: plates.ppi, mm: plates.mm } };
+});
+
+function printOf(plates: PlatesValue, paper: PrintInput['paper']): PrintInput {
+  return {
+    paper,
+    inks: plates.plates.map((plate) => plate.ink),
+    passes: plates.plates.map((plate) => plate.pass),
+    takeUp: plates.takeUp,
+    reference: plates.readOn,
+  };
+}

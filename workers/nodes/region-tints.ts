@@ -1,0 +1,26 @@
+import type { Recipe } from '../../src/graph/recipe.ts';
+import { regionTints as kind } from '../../src/nodes/region-tints.ts';
+import { evaluation } from '../engine/evaluation.ts';
+
+export const regionTints = evaluation(kind, async ({ inputs, colourway, tools }) => {
+  const { regions, inks } = inputs;
+  const plates = new Set(inks.plates.map((plate) => plate.id));
+  const unknown = new Set<string>();
+  const known = (recipe: Recipe): Recipe => {
+    for (const plate of Object.keys(recipe)) if (!plates.has(plate)) unknown.add(plate);
+    return Object.fromEntries(Object.entries(recipe).filter(([plate]) => plates.has(plate)));
+  };
+  const others = known(colourway.others);
+  const recipes = regions.ids.map((id, i) =>
+    Object.hasOwn(colourway.recipes, id)
+      ? known(colourway.recipes[id]!)
+      : (inputs.recipes?.recipes[i] ?? others),
+  );
+  if (unknown.size > 0)
+    tools.complain({
+      code: 'recipe-plate-missing',
+      severity: 'warning',
+      message: `Recipes name plates that the ink set does not have (${[...unknown].join(', ')}); those tints are left out.`,
+    });
+  return { recipes: { type: 'recipes', recipes } };
+});

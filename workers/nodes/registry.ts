@@ -1,0 +1,31 @@
+import type { Evaluation } from '../engine/evaluation.ts';
+import { cleanLine } from './clean-line.ts';
+import { closedRegions } from './closed-regions.ts';
+import { fillPlates } from './fill-plates.ts';
+import { inkSet } from './ink-set.ts';
+import { keyLine } from './key-line.ts';
+import { lineDrawing } from './line-drawing.ts';
+import { paperStock } from './paper-stock.ts';
+import { plateGrain } from './plate-grain.ts';
+import { pressFile } from './press-file.ts';
+import { proof } from './proof.ts';
+import { regionTints } from './region-tints.ts';
+import { registerOffset } from './register-offset.ts';
+
+/** The pixel side of every node kind, by kind. */
+export const evaluations: ReadonlyMap<string, Evaluation> = new Map(
+  [
+    lineDrawing,
+    cleanLine,
+    closedRegions,
+    inkSet,
+    regionTints,
+    fillPlates,
+    keyLine,
+    plateGrain,
+    registerOffset,
+    paperStock,
+    proof,
+    pressFile,
+  ].map((evaluation) => [evaluation.kind, evaluation]),
+);

@@ -1,0 +1,10 @@
+import { picture } from './picture.ts';
+import { regions } from './regions.ts';
+import { render } from './render.ts';
+
+/** Long work that is not a node, by name: progress and cancel as for nodes. */
+export const tasks = { picture, regions, render };
+
+export type TaskName = keyof typeof tasks;
+export type TaskInput<Name extends TaskName> = Parameters<(typeof tasks)[Name]>[0];
+export type TaskResult<Name extends TaskName> = Awaited<ReturnType<(typeof tasks)[Name]>>;
