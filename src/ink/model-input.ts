@@ -1,0 +1,63 @@
+import type { Ink, Stock } from '../graph/inks.ts';
+import type { Measurement } from './measured.ts';
+import type { TonePoint } from './tone.ts';
+
+export interface PrintInput {
+  paper: Stock;
+  /** In print order, 1 to 12; one ink may come twice. */
+  inks: readonly Ink[];
+  /** The pass of each ink; inks of one pass print wet on wet. Default: each its own. */
+  passes?: readonly number[] | undefined;
+  /** Take-up on an ink of an earlier pass, 0..1. Default 0.95. */
+  takeUp?: number | undefined;
+  /** Solids and overprints read from this print; they take the place of what would be predicted. */
+  measured?: readonly Measurement[] | undefined;
+  /** The stock that the inks' colours are given on. Default: this paper. */
+  reference?: Stock | undefined;
+  /** Film-to-print curve of each ink, film rising; takes the place of dot gain. Default: none. */
+  curves?: readonly (readonly TonePoint[] | undefined)[] | undefined;
+}
+
+export const MOST_INKS = 12;
+
+const within = (value: number): boolean => value >= 0 && value <= 1;
+
+function checkCurve(points: readonly TonePoint[], id: string): void {
+  points.forEach(([film, print], i) => {
+    if (!within(film) || !within(print)) {
+      throw new RangeError(`curve of ${id}: point ${i + 1} leaves 0..1; write tints as shares, not percents`);
+    }
+    if (i > 0 && film <= points[i - 1]![0]) {
+      throw new RangeError(`curve of ${id}: film values must rise; point ${i + 1} does not`);
+    }
+  });
+}
+
+/** Throws a RangeError that says what to change when a print cannot be modelled. */
+export function checkPrint({ inks, passes, takeUp, curves }: PrintInput): void {
+  if (inks.length < 1 || inks.length > MOST_INKS) {
+    throw new RangeError(`a print has 1 to ${MOST_INKS} inks, not ${inks.length}`);
+  }
+  if (passes && passes.length !== inks.length) {
+    throw new RangeError(`give one pass for each of ${inks.length} inks, not ${passes.length}`);
+  }
+  if (takeUp !== undefined && !within(takeUp)) {
+    throw new RangeError(`take-up is a share from 0 to 1, not ${takeUp}`);
+  }
+  if (curves && curves.length !== inks.length) {
+    throw new RangeError(`give one curve or none for each of ${inks.length} inks, not ${curves.length}`);
+  }
+  for (const [i, points] of (curves ?? []).entries()) if (points) checkCurve(points, inks[i]!.id);
+}
+
+/** Throws a RangeError unless `tints` holds one share from 0 to 1 for each ink. */
+export function checkTints(tints: ArrayLike<number>, count: number): void {
+  if (tints.length !== count) {
+    throw new RangeError(`give one tint for each of ${count} inks, not ${tints.length}`);
+  }
+  for (let ink = 0; ink < count; ink++) {
+    if (!within(tints[ink]!)) {
+      throw new RangeError(`tint ${ink + 1} is ${tints[ink]}: give a share from 0 to 1`);
+    }
+  }
+}
