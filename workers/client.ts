@@ -1,5 +1,5 @@
 import { proxy, type Remote, wrap } from 'comlink';
-import { spawn } from '#host';
+import { spawnEngine } from '#host/spawn-engine';
 import { Cancelled, cancelFlag, raise } from './engine/cancel.ts';
 import type { EngineApi } from './engine/engine-api.ts';
 import type { OnProgress, ProgressReport } from './engine/progress.ts';
@@ -48,7 +48,7 @@ export interface Client {
 
 /** Starts the engine. */
 export async function startEngine(options: ClientOptions = {}): Promise<Client> {
-  const worker = spawn('engine');
+  const worker = spawnEngine();
   const remote: Remote<EngineApi> = wrap<EngineApi>(worker.endpoint);
   const death = worker.died.then((reason): never => {
     throw new Error(`the engine stopped (${reason}); open the job again`);

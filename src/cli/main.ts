@@ -40,4 +40,10 @@ async function main(argv: string[]): Promise<number> {
   }
 }
 
+/** Whoever reads our output may close it early, as `head` does. */
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
 process.exitCode = await main(process.argv.slice(2));

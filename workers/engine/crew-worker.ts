@@ -1,4 +1,4 @@
-import { exposeHere } from '#host';
+import { exposeHere } from '#host/here';
 import { fileJobs } from '../files/jobs.ts';
 import { bandKernels, wholeKernels } from '../kernels/index.ts';
 import { isRaised } from './cancel.ts';

@@ -1,5 +1,6 @@
 import { type Remote, wrap } from 'comlink';
-import { type SpawnedWorker, spawn } from '#host';
+import { spawnCrew } from '#host/spawn-crew';
+import type { SpawnedWorker } from './host/spawned-worker.ts';
 import { type CancelFlag, Cancelled, isRaised, stopIfRaised } from './cancel.ts';
 import type { BandArgs, BandName, CrewApi, WholeArgs, WholeName, WholeResult } from './crew-api.ts';
 
@@ -167,7 +168,7 @@ export class TooSlow extends Error {
 }
 
 function enlist(): Member {
-  const worker = spawn('crew');
+  const worker = spawnCrew();
   const death = worker.died.then((reason) => {
     throw new WorkerDied(reason);
   });

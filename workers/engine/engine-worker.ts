@@ -1,5 +1,5 @@
 import { transfer } from 'comlink';
-import { exposeHere, processPeakBytes, usualWorkers } from '#host';
+import { exposeHere, processPeakBytes, usualWorkers } from '#host/here';
 import { type TaskInput, type TaskName, type TaskResult, tasks } from '../tasks/index.ts';
 import type { TaskContext } from '../tasks/task.ts';
 import { Engine } from './engine.ts';

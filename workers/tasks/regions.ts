@@ -1,5 +1,6 @@
 import { BadInput } from '../../src/graph/complaint.ts';
 import type { Job } from '../../src/graph/job.ts';
+import { assignIds, type RegionRegister } from '../../src/graph/register.ts';
 import type { RegionsFile } from '../../src/graph/report.ts';
 import type { RegionsValue } from '../engine/values.ts';
 import { firstOf } from './job-ends.ts';
@@ -13,6 +14,8 @@ export interface RegionsInput {
 export interface RegionsFound {
   files: MadeFile[];
   found: RegionsFile;
+  /** What the job should remember, so that these regions keep their ids. */
+  register: RegionRegister;
 }
 
 /**
@@ -41,6 +44,7 @@ export async function regions(input: RegionsInput, context: TaskContext): Promis
     return {
       files: [{ name: 'labels.png', bytes }],
       found: { ...tableOf(value), complaints: run.complaints },
+      register: assignIds(value.table, input.job.register).register,
     };
   } finally {
     tidy();

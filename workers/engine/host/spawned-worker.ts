@@ -1,8 +1,6 @@
 import type { Endpoint } from 'comlink';
 
-/** `engine` plans and holds values, `crew` computes pixels. */
-export type Role = 'engine' | 'crew';
-
+/** A worker of either platform. */
 export interface SpawnedWorker {
   endpoint: Endpoint;
   /** Settles, with a reason, when the worker has stopped for whatever cause. */

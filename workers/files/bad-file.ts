@@ -1,0 +1,13 @@
+/** A file that cannot be used. The message is one complete line: the file, what is wrong, what to do. */
+export class BadFile extends Error {
+  override readonly name = 'BadFile';
+}
+
+/** Makes the complaint about one file from "what is wrong; what to do". */
+export type Complain = (what: string) => BadFile;
+
+/** A {@link Complain} that begins every line with the file's name. */
+export function complainAbout(fileName: string): Complain {
+  const shown = fileName.replace(/\p{Cc}+/gu, ' ');
+  return (what) => new BadFile(`${shown}: ${what}`);
+}
