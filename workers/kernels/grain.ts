@@ -35,15 +35,20 @@ export function grain(args: GrainArgs, from: number, to: number): void {
   const { middle, room } = tintTables(args.openSolids, args.strength);
   const texture = new Float32Array(width);
   for (let y = from; y < to; y++) {
-    textureRow(lattice, octaves, y, pixelMm, texture);
-    for (let x = 0, i = y * width; x < width; x++, i++) {
-      const tint = plate[i]!;
-      if (room[tint] === 0) {
-        out[i] = middle[tint]!;
-        continue;
+    const row = y * width;
+    let x = 0;
+    while (x < width) {
+      const start = x;
+      while (x < width && room[plate[row + x]!] === 0) x++;
+      for (let k = start; k < x; k++) out[row + k] = middle[plate[row + k]!]!;
+      const first = x;
+      while (x < width && room[plate[row + x]!] !== 0) x++;
+      textureRow(lattice, octaves, y, pixelMm, texture, first, x);
+      for (let k = first; k < x; k++) {
+        const tint = plate[row + k]!;
+        const wander = Math.min(1, Math.max(-1, texture[k]! * gain));
+        out[row + k] = (middle[tint]! + room[tint]! * wander + 0.5) | 0;
       }
-      const wander = Math.min(1, Math.max(-1, texture[x]! * gain));
-      out[i] = Math.floor(middle[tint]! + room[tint]! * wander + 0.5);
     }
   }
 }

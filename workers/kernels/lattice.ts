@@ -75,12 +75,20 @@ export function octavesOf(sizeMm: number, layers: number, seed: number, pixelMm:
   return octaves;
 }
 
+/** Positions inside a cell are whole steps of 1/65536; the fade between lattice points has 256 steps. */
+const CELL = 65_536;
+const FADE = Int32Array.from({ length: 256 }, (_, i) => {
+  const f = i / 256;
+  return Math.round(256 * f * f * (3 - 2 * f));
+});
+
 /**
- * One row of a texture: the sum of its layers, about -1..1 with mean 0. Value noise with a cubic fade between
- * lattice points (Perlin 1985). Only + - x and table look-ups, so that every engine gives the same bits.
+ * Part of one row of a texture: the sum of its layers, about -1..1 with mean 0. Value noise with a cubic fade
+ * between lattice points (Perlin 1985). Whole-number steps along the row, so that every engine and every split
+ * gives the same bits.
  *
  * @param y row in px, `pixelMm` its pitch
- * @param out one number a pixel
+ * @param out one number a pixel of the row; `from..to` are written
  */
 export function textureRow(
   lattice: Int8Array,
@@ -88,35 +96,35 @@ export function textureRow(
   y: number,
   pixelMm: number,
   out: Float32Array,
+  from = 0,
+  to = out.length,
 ): void {
-  out.fill(0);
-  const mask = LATTICE - 1;
+  out.fill(0, from, to);
   const yMm = (y + 0.5) * pixelMm;
   for (const octave of octaves) {
-    const scale = octave.weight / 127;
-    const stepX = octave.cos * octave.perMm * pixelMm;
-    const stepY = octave.sin * octave.perMm * pixelMm;
-    const startX = octave.dx - octave.sin * octave.perMm * yMm + LATTICE;
-    const startY = octave.dy + octave.cos * octave.perMm * yMm + LATTICE;
-    for (let x = 0; x < out.length; x++) {
-      const u = startX + (x + 0.5) * stepX;
-      const v = startY + (x + 0.5) * stepY;
-      const iu = Math.floor(u);
-      const iv = Math.floor(v);
-      const fu = u - iu;
-      const fv = v - iv;
-      const su = fu * fu * (3 - 2 * fu);
-      const sv = fv * fv * (3 - 2 * fv);
-      const row0 = (iv & mask) << 8;
-      const row1 = ((iv + 1) & mask) << 8;
-      const c0 = iu & mask;
-      const c1 = (iu + 1) & mask;
-      const a = lattice[row0 | c0]!;
-      const b = lattice[row0 | c1]!;
-      const c = lattice[row1 | c0]!;
-      const d = lattice[row1 | c1]!;
-      const top = a + (b - a) * su;
-      out[x]! += (top + (c + (d - c) * su - top) * sv) * scale;
+    const scale = octave.weight / (127 * CELL);
+    const stepU = Math.round(octave.cos * octave.perMm * pixelMm * CELL);
+    const stepV = Math.round(octave.sin * octave.perMm * pixelMm * CELL);
+    const startU = Math.round((octave.dx - octave.sin * octave.perMm * yMm) * CELL) + (stepU >> 1);
+    const startV = Math.round((octave.dy + octave.cos * octave.perMm * yMm) * CELL) + (stepV >> 1);
+    let u = (startU + from * stepU) | 0;
+    let v = (startV + from * stepV) | 0;
+    for (let x = from; x < to; x++) {
+      const su = FADE[(u >> 8) & 255]!;
+      const sv = FADE[(v >> 8) & 255]!;
+      const column = (u >> 16) & 255;
+      const next = (column + 1) & 255;
+      const row = (v >> 8) & 0xff00;
+      const below = (row + 256) & 0xff00;
+      const a = lattice[row | column]!;
+      const b = lattice[row | next]!;
+      const c = lattice[below | column]!;
+      const d = lattice[below | next]!;
+      const top = a * 256 + (b - a) * su;
+      const bottom = c * 256 + (d - c) * su;
+      out[x]! += (top * 256 + (bottom - top) * sv) * scale;
+      u = (u + stepU) | 0;
+      v = (v + stepV) | 0;
     }
   }
 }

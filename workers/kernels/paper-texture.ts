@@ -26,7 +26,7 @@ export function paperTexture(args: PaperTextureArgs, from: number, to: number): 
     for (let x = 0; x < out.width; x++) {
       const fibre = band[(y - from) * out.width + x]!;
       const value = 128 + row[x]! * args.tooth * 90 + fibre * args.fibres * 60;
-      out.data[y * out.width + x] = Math.min(255, Math.max(0, Math.round(value)));
+      out.data[y * out.width + x] = Math.min(255, Math.max(0, value + 0.5));
     }
   }
 }
