@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
-import { CHROMIUM_FLAGS, findChromium } from '../tests/chromium.ts';
 import { keyblockCommands } from '../tests/browser/commands.ts';
+import { CHROMIUM_FLAGS, findChromium } from '../tests/chromium.ts';
 
 const repo = fileURLToPath(new URL('..', import.meta.url));
 

@@ -11,7 +11,7 @@ export class BadUse extends Error {
 }
 
 /** Names of errors whose message is meant for the person as it stands. */
-const FOR_THE_PERSON = new Set(['BadInput', 'BadFile', 'BadUse', 'TooSlow', 'Cancelled']);
+const FOR_THE_PERSON = new Set(['BadInput', 'BadFile', 'BadUse', 'TooSlow', 'OutOfReach', 'Cancelled']);
 
 /** One line for stderr; `subject` is the file the command was about. */
 export function lineFor(error: unknown, subject: string | null): string {

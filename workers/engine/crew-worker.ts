@@ -1,10 +1,10 @@
 import { exposeHere } from '#host/here';
-import { fileJobs } from '../files/jobs.ts';
+import { aloneJobs, fileJobs } from '../files/jobs.ts';
 import { bandKernels, wholeKernels } from '../kernels/index.ts';
 import { isRaised } from './cancel.ts';
 import type { CrewApi } from './crew-api.ts';
 
-const wholeJobs = { ...wholeKernels, ...fileJobs };
+const wholeJobs = { ...wholeKernels, ...fileJobs, ...aloneJobs };
 
 const api: CrewApi = {
   bands(name, args, extent, sliceSize, ticket, flag) {

@@ -1,29 +1,17 @@
-import { type Remote, wrap } from 'comlink';
-import { spawnCrew } from '#host/spawn-crew';
-import type { SpawnedWorker } from './host/spawned-worker.ts';
 import { type CancelFlag, Cancelled, isRaised, stopIfRaised } from './cancel.ts';
-import type { BandArgs, BandName, CrewApi, WholeArgs, WholeName, WholeResult } from './crew-api.ts';
+import type { AloneName, BandArgs, BandName, WholeArgs, WholeName, WholeResult } from './crew-api.ts';
+import { Member, WorkerDied } from './member.ts';
 
 /** Rows a worker takes at a time, and so between two looks at the cancel flag. */
 const SLICE_ROWS = 64;
 /** Columns a worker takes at a time: whole cache lines of every row. */
 const SLICE_COLUMNS = 256;
-
-/** A worker stopped while it worked. */
-class WorkerDied extends Error {}
-
-interface Member {
-  worker: SpawnedWorker;
-  remote: Remote<CrewApi>;
-  /** Jobs it has not finished. */
-  queue: number;
-  /** Rejects with WorkerDied when the worker stops. */
-  death: Promise<never>;
-}
+/** How often a job that cannot look at the flag itself is asked whether it should end, ms. */
+const LOOK_MS = 20;
 
 /** The workers that compute pixels. A worker that dies is replaced, and its job is done again once. */
 export class Crew {
-  readonly #members: Member[] = [];
+  readonly #members: Member[];
   readonly #onReplaced: (message: string) => void;
 
   /**
@@ -32,7 +20,7 @@ export class Crew {
    */
   constructor(size: number, onReplaced: (message: string) => void = () => {}) {
     this.#onReplaced = onReplaced;
-    for (let i = 0; i < size; i++) this.#members.push(enlist());
+    this.#members = Array.from({ length: size }, () => new Member());
   }
 
   /**
@@ -50,71 +38,71 @@ export class Crew {
     await this.#twice(flag, async () => {
       const ticket = new Int32Array(new SharedArrayBuffer(4));
       const helpers = this.#members.slice(0, Math.max(1, Math.ceil(extent / slice)));
-      const shares = helpers.map((member) =>
-        this.#give(member, () => member.remote.bands(name, args, extent, slice, ticket, flag)),
+      await settled(
+        helpers.map((member) =>
+          member.give((remote) => remote.bands(name, args, extent, slice, ticket, flag)),
+        ),
       );
-      await settled(shares);
     });
   }
 
   /**
    * Runs a job on the worker with the least to do.
    *
-   * @param limitMs time after which the worker is ended and the job fails; none when left out
    * @throws Cancelled
    */
   async whole<Name extends WholeName>(
     name: Name,
     args: WholeArgs<Name>,
     flag: CancelFlag,
-    limitMs?: number,
   ): Promise<WholeResult<Name>> {
     return this.#twice(flag, () => {
       const member = this.#members.reduce((a, b) => (b.queue < a.queue ? b : a));
-      const job = () => member.remote.whole(name, args) as Promise<WholeResult<Name>>;
-      return this.#give(
-        member,
-        limitMs === undefined ? job : () => this.#limited(member, job, name, limitMs),
-      );
+      return member.give((remote) => remote.whole(name, args) as Promise<WholeResult<Name>>);
     });
+  }
+
+  /**
+   * Runs a job on a worker of its own that ends with it: for foreign files, which may hang, and whose decoders do
+   * not give their memory back.
+   *
+   * @param limitMs time after which the job is ended
+   * @throws Cancelled, TooSlow
+   */
+  async alone<Name extends AloneName>(
+    name: Name,
+    args: WholeArgs<Name>,
+    flag: CancelFlag,
+    limitMs: number,
+  ): Promise<WholeResult<Name>> {
+    stopIfRaised(flag);
+    const member = new Member();
+    const started = performance.now();
+    let timer: ReturnType<typeof setInterval> | undefined;
+    const ended = new Promise<never>((_, reject) => {
+      timer = setInterval(() => {
+        if (isRaised(flag)) reject(new Cancelled());
+        if (performance.now() - started > limitMs) reject(new TooSlow(limitMs));
+      }, LOOK_MS);
+    });
+    try {
+      const job = member.give((remote) => remote.whole(name, args) as Promise<WholeResult<Name>>);
+      return await Promise.race([job, ended]);
+    } catch (error) {
+      if (error instanceof WorkerDied) throw new OutOfReach();
+      throw error;
+    } finally {
+      clearInterval(timer);
+      await member.end();
+    }
   }
 
   /** Ends all workers. */
   async close(): Promise<void> {
-    await Promise.all(this.#members.map((member) => member.worker.terminate()));
-  }
-
-  async #give<Result>(member: Member, job: () => Promise<Result>): Promise<Result> {
-    member.queue++;
-    try {
-      return await Promise.race([job(), member.death]);
-    } finally {
-      member.queue--;
-    }
-  }
-
-  async #limited<Result>(
-    member: Member,
-    job: () => Promise<Result>,
-    name: string,
-    limitMs: number,
-  ): Promise<Result> {
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const late = new Promise<never>((_, reject) => {
-      timer = setTimeout(() => reject(new TooSlow(name, limitMs)), limitMs);
-    });
-    try {
-      return await Promise.race([job(), late]);
-    } catch (error) {
-      if (error instanceof TooSlow) this.#replace(member);
-      throw error;
-    } finally {
-      clearTimeout(timer);
-    }
+    await Promise.all(this.#members.map((member) => member.end()));
   }
 
   async #twice<Result>(flag: CancelFlag, attempt: () => Promise<Result>): Promise<Result> {
-    stopIfRaised(flag);
     try {
       return await this.#attempt(flag, attempt);
     } catch (error) {
@@ -125,55 +113,43 @@ export class Crew {
       return await this.#attempt(flag, attempt);
     } catch (error) {
       if (!(error instanceof WorkerDied)) throw error;
-      throw new Error(
-        'a worker stopped twice at the same step; there may be too little memory for this drawing',
-      );
+      throw new OutOfReach();
     }
   }
 
   async #attempt<Result>(flag: CancelFlag, attempt: () => Promise<Result>): Promise<Result> {
+    stopIfRaised(flag);
     try {
-      const result = await attempt();
-      stopIfRaised(flag);
-      return result;
-    } catch (error) {
-      if (isRaised(flag)) throw new Cancelled();
-      throw error;
+      return await attempt();
     } finally {
-      await this.#replaceDead();
+      this.#replaceDead();
+      stopIfRaised(flag);
     }
   }
 
-  async #replaceDead(): Promise<void> {
-    for (const member of [...this.#members]) {
-      const alive = await Promise.race([member.death.catch(() => false), Promise.resolve(true)]);
-      if (!alive) this.#replace(member);
-    }
-  }
-
-  #replace(member: Member): void {
-    const at = this.#members.indexOf(member);
-    if (at < 0) return;
-    void member.worker.terminate();
-    this.#members[at] = enlist();
+  #replaceDead(): void {
+    for (const [i, member] of this.#members.entries()) if (member.dead) this.#members[i] = new Member();
   }
 }
 
 /** A job took longer than any sound file needs. */
 export class TooSlow extends Error {
   override readonly name = 'TooSlow';
-  constructor(job: string, limitMs: number) {
-    super(`${job} took longer than ${Math.round(limitMs / 1000)} s`);
+  constructor(limitMs: number) {
+    super(
+      `opening it took longer than ${Math.round(limitMs / 1000)} s; it may be damaged: save it again, or smaller`,
+    );
   }
 }
 
-function enlist(): Member {
-  const worker = spawnCrew();
-  const death = worker.died.then((reason) => {
-    throw new WorkerDied(reason);
-  });
-  death.catch(() => {});
-  return { worker, remote: wrap<CrewApi>(worker.endpoint), queue: 0, death };
+/** Workers stop again and again at the same work. */
+export class OutOfReach extends Error {
+  override readonly name = 'OutOfReach';
+  constructor() {
+    super(
+      'the workers stopped at this step, most likely for want of memory; close other programs, or use a smaller drawing',
+    );
+  }
 }
 
 /** Waits for all, then fails with the first failure: nothing still runs when this returns. */

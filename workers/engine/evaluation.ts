@@ -3,7 +3,7 @@ import type { Complaint } from '../../src/graph/complaint.ts';
 import type { InputPorts, NodeKind, OutputPorts } from '../../src/graph/node-kind.ts';
 import type { Colourway } from '../../src/graph/recipe.ts';
 import type { LabelPlane, Plane } from '../kernels/plane.ts';
-import type { BandArgs, BandName, WholeArgs, WholeName, WholeResult } from './crew-api.ts';
+import type { AloneName, BandArgs, BandName, WholeArgs, WholeName, WholeResult } from './crew-api.ts';
 import type { Value, ValueOf } from './values.ts';
 
 /** The tools a step works with. Buffers it takes and does not give out are let go when it ends. */
@@ -14,11 +14,15 @@ export interface Tools {
   /** Lets a buffer go before the step ends. */
   free(view: ArrayBufferView<SharedArrayBuffer>): void;
   bands<Name extends BandName>(name: Name, args: BandArgs<Name>, extent: number): Promise<void>;
-  whole<Name extends WholeName>(
+  whole<Name extends WholeName>(name: Name, args: WholeArgs<Name>): Promise<WholeResult<Name>>;
+  /** On a worker of its own that ends with the job. Shared memory in the result must be adopted. */
+  alone<Name extends AloneName>(
     name: Name,
     args: WholeArgs<Name>,
-    limitMs?: number,
+    limitMs: number,
   ): Promise<WholeResult<Name>>;
+  /** Takes over shared memory that a job made, as if it came from `bytes`. */
+  adopt(buffer: SharedArrayBuffer): void;
   /** Bytes of an asset, and the file name it came with. */
   asset(hash: string): { name: string; bytes: Uint8Array };
   complain(complaint: Complaint): void;

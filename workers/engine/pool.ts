@@ -27,10 +27,15 @@ export class PlanePool {
     const at = this.#idle.findIndex((buffer) => buffer.byteLength === bytes);
     const buffer = at < 0 ? new SharedArrayBuffer(bytes) : this.#idle.splice(at, 1)[0]!;
     if (at >= 0) this.#idleBytes -= bytes;
-    this.#holders.set(buffer, 1);
-    this.#liveBytes += bytes;
-    this.#peakBytes = Math.max(this.#peakBytes, this.#liveBytes);
+    this.adopt(buffer);
     return buffer;
+  }
+
+  /** Takes over a buffer that was made elsewhere, with one holder. */
+  adopt(buffer: SharedArrayBuffer): void {
+    this.#holders.set(buffer, 1);
+    this.#liveBytes += buffer.byteLength;
+    this.#peakBytes = Math.max(this.#peakBytes, this.#liveBytes);
   }
 
   retain(buffer: SharedArrayBuffer): void {

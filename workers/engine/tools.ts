@@ -45,7 +45,12 @@ export function toolBox(
     }),
     free: (view) => release(view.buffer),
     bands: (name, args, extent) => crew.bands(name, args, extent, flag),
-    whole: (name, args, limitMs) => crew.whole(name, args, flag, limitMs),
+    whole: (name, args) => crew.whole(name, args, flag),
+    alone: (name, args, limitMs) => crew.alone(name, args, flag, limitMs),
+    adopt: (buffer) => {
+      pool.adopt(buffer);
+      taken.add(buffer);
+    },
     asset: (hash) => {
       const asset = assets.get(hash);
       if (!asset)

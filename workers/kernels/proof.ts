@@ -10,13 +10,16 @@ export interface ProofArgs extends PaintArgs {
 /** Colours of up to five plates printed over one another, for rows `from..to`, by multilinear look-up. */
 export function proof(args: ProofArgs, from: number, to: number): void {
   const { table, size, plates } = args;
-  const look = plates.length <= 3 ? lookUpToThree(table, size, plates.length) : lookMany(table, size, plates.length);
+  const look =
+    plates.length <= 3 ? lookUpToThree(table, size, plates.length) : lookMany(table, size, plates.length);
   paintProof(args, look, from, to);
 }
 
 /** For each coverage the lower node of its cell and how far it lies towards the upper one. */
 function cellsOf(size: number): { low: Int32Array; part: Float64Array } {
-  const low = Int32Array.from({ length: 256 }, (_, v) => Math.min(size - 2, Math.floor((v * (size - 1)) / 255)));
+  const low = Int32Array.from({ length: 256 }, (_, v) =>
+    Math.min(size - 2, Math.floor((v * (size - 1)) / 255)),
+  );
   const part = Float64Array.from({ length: 256 }, (_, v) => (v * (size - 1)) / 255 - low[v]!);
   return { low, part };
 }

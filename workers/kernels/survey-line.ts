@@ -34,6 +34,8 @@ export function surveyLine(args: SurveyArgs): Survey {
   let marked = 0;
   let coloured = 0;
   for (let p = 0; p < pixels.length; p += bands) {
+    if (bands === 4 && (pixels[p + 3] === 0 || (pixels[p]! & pixels[p + 1]! & pixels[p + 2]!) === 255))
+      continue;
     const alpha = bands === 2 ? pixels[p + 1]! : bands === 4 ? pixels[p + 3]! : 255;
     const strength = ((colour(pixels, p) * alpha + 127) / 255) | 0;
     strengths.colour[strength]!++;
@@ -48,7 +50,10 @@ export function surveyLine(args: SurveyArgs): Survey {
   }
   const oneHue = coloured > 0.9 * marked && densestWindow(hues) > 0.98 * coloured;
   const channel = oneHue ? 'colour' : 'darkness';
-  const strongest = strengths[channel].findLastIndex((count) => count > 0);
+  const strongest = Math.max(
+    0,
+    strengths[channel].findLastIndex((count) => count > 0),
+  );
   const full = oneHue ? highLevel(strengths.colour, Math.max(8, marked * 0.02)) : 255;
   return { channel, full: Math.max(full, MARKED), strongest };
 }

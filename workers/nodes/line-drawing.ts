@@ -16,7 +16,8 @@ export const lineDrawing = evaluation(kind, async ({ settings, tools }) => {
   if (!settings.asset) throw new BadInput('Line drawing has no file yet; choose a picture of the lines');
   const { name, bytes } = tools.asset(settings.asset);
   const options = { vectorPpi: settings.ppi ?? VECTOR_PPI, widthMm: settings.widthMm ?? undefined };
-  const head = await tools.whole('inspectPicture', { bytes, name, options }, LIMIT_MS);
+  const { head, pixels } = await tools.alone('openPicture', { bytes, name, options }, LIMIT_MS);
+  tools.adopt(pixels.buffer);
   const { width, height, bands } = head;
   if (width < LEAST_PX || height < LEAST_PX)
     throw new BadInput(
@@ -27,8 +28,6 @@ export const lineDrawing = evaluation(kind, async ({ settings, tools }) => {
   const { ppi, complaints } = physicalSize(head, { ...settings, vectorPpi: options.vectorPpi }, name);
   complaints.forEach(tools.complain);
 
-  const pixels = tools.bytes(width * height * bands);
-  await tools.whole('decodePicture', { bytes, name, head, target: pixels }, LIMIT_MS);
   const survey = await tools.whole('surveyLine', { pixels, bands });
   if (survey.strongest < LEAST_MARK)
     throw new BadInput(
