@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import type { Complaint } from '../graph/complaint.ts';
 
 /** Exit codes of every command. */
@@ -13,14 +14,14 @@ export class BadUse extends Error {
 /** Names of errors whose message is meant for the person as it stands. */
 const FOR_THE_PERSON = new Set(['BadInput', 'BadFile', 'BadUse', 'TooSlow', 'OutOfReach', 'Cancelled']);
 
-/** One line for stderr; `subject` is the file the command was about. */
+/** One line for stderr; `subject` is the path of the file the command was about. */
 export function lineFor(error: unknown, subject: string | null): string {
   const { name, message } = error instanceof Error ? error : new Error(String(error));
   const text = message.replace(/\s+/g, ' ').trim();
   const said = FOR_THE_PERSON.has(name) ? text : `something went wrong that should not (${name}: ${text})`;
-  return subject === null || name === 'BadUse' || said.startsWith(subject)
-    ? `keyblock: ${said}`
-    : `keyblock: ${subject}: ${said}`;
+  if (subject === null || name === 'BadUse') return `keyblock: ${said}`;
+  const named = `${basename(subject)}: `;
+  return `keyblock: ${subject}: ${said.startsWith(named) ? said.slice(named.length) : said}`;
 }
 
 /** The exit code that a finished job deserves. */

@@ -49,7 +49,7 @@ export const jobSchema = z
     register: registerSchema,
     assets: z.record(hashSchema, assetSchema).default({}),
   })
-  .meta({ id: 'job', title: 'Keyblock job' });
+  .meta({ title: 'Keyblock job' });
 
 export type End = z.infer<typeof endSchema>;
 export type Wire = z.infer<typeof wireSchema>;

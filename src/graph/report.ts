@@ -42,7 +42,7 @@ export const reportSchema = z
     timings: z.record(z.string(), z.number()),
     peakBytes: z.number().int(),
   })
-  .meta({ id: 'report', title: 'Report of a render' });
+  .meta({ title: 'Report of a render' });
 
 /** What `regions` writes beside its label picture. */
 export const regionsFileSchema = z
@@ -65,7 +65,7 @@ export const regionsFileSchema = z
     openGaps: z.array(z.strictObject({ widthMm: z.number(), placeMm: pointMm })),
     complaints: z.array(complaintSchema),
   })
-  .meta({ id: 'regions', title: 'Regions of a drawing' });
+  .meta({ title: 'Regions of a drawing' });
 
 export type Report = z.infer<typeof reportSchema>;
 export type RegionsFile = z.infer<typeof regionsFileSchema>;

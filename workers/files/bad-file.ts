@@ -6,8 +6,7 @@ export class BadFile extends Error {
 /** Makes the complaint about one file from "what is wrong; what to do". */
 export type Complain = (what: string) => BadFile;
 
-/** A {@link Complain} that begins every line with the file's name. */
+/** A {@link Complain} that begins every line with the file's name; what would break the line becomes a space. */
 export function complainAbout(fileName: string): Complain {
-  const shown = fileName.replace(/\p{Cc}+/gu, ' ');
-  return (what) => new BadFile(`${shown}: ${what}`);
+  return (what) => new BadFile(`${fileName}: ${what}`.replace(/\p{Cc}+/gu, ' '));
 }

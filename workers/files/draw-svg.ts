@@ -14,7 +14,7 @@ export async function drawSvg(
   complain: Complain,
 ): Promise<void> {
   const text = svgAtSize(bytes, width, height, complain);
-  const Resvg = await loadResvg();
+  const Resvg = await loadResvg(width * height);
   let tree: InstanceType<typeof Resvg> | undefined;
   try {
     tree = new Resvg(text, { font: { loadSystemFonts: false } });
@@ -25,7 +25,7 @@ export async function drawSvg(
     tree.free();
   } catch (error) {
     if (error instanceof WebAssembly.RuntimeError) {
-      abandonResvg(tree);
+      abandonResvg(width * height, tree);
       throw complain(`the SVG is too heavy to draw at ${width} x ${height} px; simplify it or lower the ppi`);
     }
     throw complain(`the SVG is broken (${reason(error)}); save it again`);
@@ -39,17 +39,12 @@ function reason(error: unknown): string {
     .slice(0, 120);
 }
 
-/** Straight alpha from alpha multiplied into the colours. */
+/** RGBA with straight alpha from RGBA with alpha multiplied into the colours. */
 function unmultiply(pixels: Uint8Array, target: Uint8Array): void {
+  target.set(pixels);
   for (let i = 0; i < pixels.length; i += 4) {
     const alpha = pixels[i + 3]!;
-    target[i + 3] = alpha;
-    if (alpha === 0 || alpha === 255) {
-      target[i] = pixels[i]!;
-      target[i + 1] = pixels[i + 1]!;
-      target[i + 2] = pixels[i + 2]!;
-      continue;
-    }
+    if (alpha === 0 || alpha === 255) continue;
     const half = alpha >> 1;
     target[i] = (pixels[i]! * 255 + half) / alpha;
     target[i + 1] = (pixels[i + 1]! * 255 + half) / alpha;

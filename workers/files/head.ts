@@ -1,13 +1,11 @@
 import { BadFile, type Complain } from './bad-file.ts';
 import { readJpegHead } from './heads/jpeg.ts';
+import { refuseSize } from './heads/limits.ts';
 import { readPngHead } from './heads/png.ts';
 import type { RasterHead } from './heads/raster.ts';
 import { readTiffHead } from './heads/tiff.ts';
 import { readWebpHead } from './heads/webp.ts';
 import type { PictureFormat } from './sniff.ts';
-
-/** Most pixels of a picture: A2 at 600 ppi is 139 Mpx, A3 70 Mpx. */
-export const MOST_PIXELS = 120_000_000;
 
 type RasterFormat = Exclude<PictureFormat, 'svg'>;
 
@@ -23,15 +21,7 @@ const NAMES: Record<RasterFormat, string> = { png: 'PNG', jpeg: 'JPEG', webp: 'W
 /** Header of a raster file, within the limits. @throws BadFile */
 export function readRasterHead(bytes: Uint8Array, format: RasterFormat, complain: Complain): RasterHead {
   const head = readWhole(bytes, format, complain);
-  if (head.width === 0 || head.height === 0) {
-    throw complain(`the picture is ${head.width} x ${head.height} px: there is nothing in it; save it again`);
-  }
-  if (head.width * head.height > MOST_PIXELS) {
-    const size = `${head.width} x ${head.height} px (${Math.round((head.width * head.height) / 1e6)} megapixels)`;
-    throw complain(
-      `the picture is ${size}; at most ${MOST_PIXELS / 1e6} megapixels are read: save it at a lower ppi`,
-    );
-  }
+  refuseSize(head.width, head.height, complain);
   return head;
 }
 

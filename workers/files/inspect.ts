@@ -52,7 +52,7 @@ export function uprightHead(head: RasterHead): PictureHead {
   const { format, width, height, ppi, notes } = head;
   const onItsSide = head.turn >= 5;
   const colours = head.colour === 'grey' ? 1 : 3;
-  const bands = (head.alpha === 'none' ? colours : colours + 1) as PictureHead['bands'];
+  const bands = (head.alpha ? colours + 1 : colours) as PictureHead['bands'];
   return {
     format,
     width: onItsSide ? height : width,

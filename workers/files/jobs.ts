@@ -1,20 +1,26 @@
-import type { SharedBytes } from '../kernels/plane.ts';
 import { decodePicture } from './decode.ts';
 import { encodeLabelsPng, encodePng } from './encode-png.ts';
 import { greyPdf } from './grey-pdf.ts';
 import { inspectPicture, type PictureHead } from './inspect.ts';
 
-interface InspectArgs {
+interface OpenArgs {
   bytes: Uint8Array;
   name: string;
   options: { vectorPpi: number; widthMm?: number };
 }
 
-interface DecodeArgs {
-  bytes: Uint8Array;
-  name: string;
+/** A picture with its pixels on shared memory. */
+export interface OpenedPicture {
   head: PictureHead;
-  target: SharedBytes;
+  /** `width * height * bands` bytes; see `decodePicture`. */
+  pixels: Uint8Array<SharedArrayBuffer>;
+}
+
+async function openPicture({ bytes, name, options }: OpenArgs): Promise<OpenedPicture> {
+  const head = await inspectPicture(bytes, name, options);
+  const pixels = new Uint8Array(new SharedArrayBuffer(head.width * head.height * head.bands));
+  await decodePicture(bytes, name, head, pixels);
+  return { head, pixels };
 }
 
 interface LabelsArgs {
@@ -25,12 +31,13 @@ interface LabelsArgs {
   count: number;
 }
 
-/** File work as jobs for a worker: one argument object each. */
+/** Making files, as jobs for a worker: one argument object each. */
 export const fileJobs = {
-  inspectPicture: (args: InspectArgs) => inspectPicture(args.bytes, args.name, args.options),
-  decodePicture: (args: DecodeArgs) => decodePicture(args.bytes, args.name, args.head, args.target),
-  encodePng: (args: Parameters<typeof encodePng>[0]) => encodePng(args),
+  encodePng,
   encodeLabelsPng: (args: LabelsArgs) =>
     encodeLabelsPng(args.labels, args.width, args.height, args.ppi, args.count),
-  greyPdf: (args: Parameters<typeof greyPdf>[0]) => greyPdf(args),
+  greyPdf,
 };
+
+/** Jobs that get a worker of their own. */
+export const aloneJobs = { openPicture };

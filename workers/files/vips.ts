@@ -13,6 +13,11 @@ export function loadVips(): Promise<VipsApi> {
   return started;
 }
 
+/** Gives up a libvips that has crashed; the next use starts another. */
+export function abandonVips(): void {
+  started = undefined;
+}
+
 async function start(): Promise<VipsApi> {
   const silent = () => {};
   const vips = await startVips({
@@ -28,7 +33,12 @@ async function start(): Promise<VipsApi> {
   return vips;
 }
 
-/** Whether `thrown` is libvips refusing a file, or giving up for want of memory. */
+/** What libvips says of its refusal, for telling harmless ones. */
+export function refusalText(thrown: unknown): string {
+  return thrown instanceof WebAssembly.Exception && 'message' in thrown ? String(thrown.message) : '';
+}
+
+/** Whether `thrown` is libvips refusing a file, or crashing on it. */
 export function isVipsRefusal(thrown: unknown): boolean {
   return thrown instanceof WebAssembly.Exception || thrown instanceof WebAssembly.RuntimeError;
 }

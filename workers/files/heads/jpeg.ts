@@ -3,6 +3,8 @@ import { viewOf } from '../bytes.ts';
 import { readExif } from './ifd.ts';
 import { type Colour, type Ppi, ppiOf, type RasterHead } from './raster.ts';
 
+/** Encoders use about ten; each costs a pass over the whole picture. */
+const MOST_SCANS = 100;
 const START_OF_SCAN = 0xda;
 const END_OF_IMAGE = 0xd9;
 const APP0 = 0xe0;
@@ -42,15 +44,16 @@ export function readJpegHead(bytes: Uint8Array, complain: Complain): RasterHead 
     at += 2 + length;
   }
   if (!frame) throw complain('the JPEG is damaged (it has no picture in it); save or send it again');
-  if (!hasEnd(bytes, at)) throw new RangeError('no end of image');
+  refuseOddScans(bytes, at, complain);
   return {
     format: 'jpeg',
     ...frame,
-    alpha: 'none',
+    alpha: false,
     ppi: jfif ?? exif.ppi,
     turn: exif.turn,
     gamma: null,
     reversedInk: frame.colour === 'cmyk' && !adobe,
+    strict: true,
     notes: [],
   };
 }
@@ -71,12 +74,19 @@ function jfifPpi(body: Uint8Array): Ppi | null {
   return ppiOf(view.getUint16(8), view.getUint16(10), unit === 2 ? CM_PER_INCH : 1);
 }
 
-/** Pixel data never holds the end marker, so a file without one after its first scan is cut short. */
-function hasEnd(bytes: Uint8Array, from: number): boolean {
-  for (let at = bytes.length - 2; at >= from; at--) {
-    if (bytes[at] === 0xff && bytes[at + 1] === END_OF_IMAGE) return true;
+/**
+ * Markers stand out from pixel data, so the scans can be counted, and the end found, without decoding.
+ * @throws RangeError where the file has no end of image
+ */
+function refuseOddScans(bytes: Uint8Array, firstScan: number, complain: Complain): void {
+  let scans = 0;
+  for (let at = bytes.indexOf(0xff, firstScan); at >= 0; at = bytes.indexOf(0xff, at + 1)) {
+    const marker = bytes[at + 1];
+    if (marker === END_OF_IMAGE) return;
+    if (marker === START_OF_SCAN) scans++;
+    if (scans > MOST_SCANS) throw complain('the JPEG is damaged (it has too many scans); save it again');
   }
-  return false;
+  throw new RangeError('no end of image');
 }
 
 function startsWith(bytes: Uint8Array, text: string): boolean {

@@ -16,7 +16,8 @@ export interface RasterHead {
   width: number;
   height: number;
   colour: Colour;
-  alpha: 'none' | 'straight' | 'multiplied';
+  /** Whether it decodes with straight alpha behind its colours. */
+  alpha: boolean;
   /** Stored ppi along the stored axes; null where the file declares none. */
   ppi: Ppi | null;
   turn: Turn;
@@ -24,6 +25,8 @@ export interface RasterHead {
   gamma: number | null;
   /** CMYK that the decoder hands out as 0 full ink, greatest value none. */
   reversedInk: boolean;
+  /** The decoder only warns of missing or wrong pixels, so its warnings refuse the file. */
+  strict: boolean;
   notes: string[];
 }
 

@@ -1,34 +1,35 @@
-import { MM_PER_INCH } from '../../kernels/plane.ts';
+import { MM_PER_INCH, mmToPx } from '../../kernels/plane.ts';
 import type { Complain } from '../bad-file.ts';
-import { MOST_PIXELS } from '../head.ts';
+import { MOST_PIXELS } from './limits.ts';
 import { attributesOf, readSvgSource, type SvgSource } from './svg-source.ts';
 
-const PX_PER_INCH = 96;
+/** A CSS px, the user unit (CSS Values 4, section 6.2). */
+const MM_PER_PX = MM_PER_INCH / 96;
 /** Longer sides lose whole pixels in the renderer's 32-bit floats. */
 const LONGEST_SIDE = 1_000_000;
 
-/** CSS px in one unit (CSS Values 4, section 6.2). */
+/** Millimetres in one unit. */
 const UNITS: Record<string, number> = {
-  in: PX_PER_INCH,
-  cm: PX_PER_INCH / 2.54,
-  mm: PX_PER_INCH / MM_PER_INCH,
-  q: PX_PER_INCH / (4 * MM_PER_INCH),
-  pt: PX_PER_INCH / 72,
-  pc: PX_PER_INCH / 6,
-  px: 1,
-  '': 1,
+  in: MM_PER_INCH,
+  cm: 10,
+  mm: 1,
+  q: 0.25,
+  pt: MM_PER_INCH / 72,
+  pc: MM_PER_INCH / 6,
+  px: MM_PER_PX,
+  '': MM_PER_PX,
 };
 const LENGTH = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(in|cm|mm|q|pt|pc|px|)\s*$/i;
 
 interface Length {
-  px: number;
+  mm: number;
   physical: boolean;
 }
 
-/** Size of an SVG in CSS px; `mm` where its units are physical. */
+/** Size of an SVG, `physical` where its own units say so and not the 96 px an inch of the web. */
 interface SvgSize {
-  px: [number, number];
-  mm: [number, number] | null;
+  mm: [number, number];
+  physical: boolean;
   hasViewBox: boolean;
 }
 
@@ -45,10 +46,11 @@ export function measureSvg(
 ) {
   const source = readSvgSource(bytes, complain);
   const size = readSize(source, complain);
-  const [widthPx, heightPx] = size.px;
-  const inches = options.widthMm === undefined ? widthPx / PX_PER_INCH : options.widthMm / MM_PER_INCH;
-  const width = Math.round(inches * options.vectorPpi);
-  const height = Math.round(((inches * heightPx) / widthPx) * options.vectorPpi);
+  const [ownWidth, ownHeight] = size.mm;
+  const widthMm = options.widthMm ?? ownWidth;
+  const pixels = (mm: number) => Math.round(mmToPx(mm, options.vectorPpi));
+  const width = pixels(widthMm);
+  const height = pixels((widthMm * ownHeight) / ownWidth);
   const shown = `at ${options.vectorPpi} ppi the SVG is ${width} x ${height} px`;
   if (width < 1 || height < 1) throw complain(`${shown}: there is nothing in it; give it a larger size`);
   if (!(width * height <= MOST_PIXELS) || Math.max(width, height) > LONGEST_SIDE) {
@@ -56,7 +58,7 @@ export function measureSvg(
       `${shown}; at most ${MOST_PIXELS / 1e6} megapixels are drawn: give it a smaller size or a lower ppi`,
     );
   }
-  return { width, height, sizeMm: size.mm, notes: notesOn(source) };
+  return { width, height, sizeMm: size.physical ? size.mm : null, notes: notesOn(source) };
 }
 
 /** The SVG's text with its root set to exactly `width` x `height` px. @throws BadFile */
@@ -69,9 +71,8 @@ export function svgAtSize(bytes: Uint8Array, width: number, height: number, comp
   const kept = attributesOf(source.rootAttributes)
     .filter(({ name }) => !replaced.includes(name))
     .map(({ text }) => text);
-  const box = size.hasViewBox
-    ? []
-    : [`viewBox="0 0 ${size.px[0]} ${size.px[1]}"`, 'preserveAspectRatio="none"'];
+  const [across, down] = size.mm.map((mm) => mm / MM_PER_PX);
+  const box = size.hasViewBox ? [] : [`viewBox="0 0 ${across} ${down}"`, 'preserveAspectRatio="none"'];
   const root = [...kept, `width="${width}"`, `height="${height}"`, ...box].join(' ');
   return `${source.before} ${root}${source.after}`;
 }
@@ -81,32 +82,34 @@ function readSize(source: SvgSource, complain: Complain): SvgSize {
   const box = readViewBox(found.get('viewBox'));
   const width = readLength(found.get('width'), complain);
   const height = readLength(found.get('height'), complain);
-  const px = completeSize(width, height, box);
-  if (!px) throw complain('the SVG says no size; save it with a width and a height, best in mm');
-  const physical = width?.physical || height?.physical;
-  const toMm = (length: number) => (length * MM_PER_INCH) / PX_PER_INCH;
-  return { px, mm: physical ? [toMm(px[0]), toMm(px[1])] : null, hasViewBox: box !== null };
+  const mm = completeSize(width, height, box);
+  if (!mm) throw complain('the SVG says no size; save it with a width and a height, best in mm');
+  return { mm, physical: Boolean(width?.physical || height?.physical), hasViewBox: box !== null };
 }
 
-function completeSize(width: Length | null, height: Length | null, box: [number, number] | null) {
-  if (width && height) return [width.px, height.px] as [number, number];
+function completeSize(
+  width: Length | null,
+  height: Length | null,
+  box: [number, number] | null,
+): [number, number] | null {
+  if (width && height) return [width.mm, height.mm];
   if (!box) return null;
   const [across, down] = box;
-  if (width) return [width.px, (width.px * down) / across] as [number, number];
-  if (height) return [(height.px * across) / down, height.px] as [number, number];
-  return box;
+  if (width) return [width.mm, (width.mm * down) / across];
+  if (height) return [(height.mm * across) / down, height.mm];
+  return [across * MM_PER_PX, down * MM_PER_PX];
 }
 
-/** A length in px; null where there is none or it depends on a surrounding page (%, em). */
+/** A length; null where there is none or it depends on a surrounding page (%, em). */
 function readLength(text: string | undefined, complain: Complain): Length | null {
   const match = LENGTH.exec(text ?? '');
   if (!match) return null;
   const unit = match[2]!.toLowerCase();
-  const px = Number(match[1]) * UNITS[unit]!;
-  if (!(px > 0 && Number.isFinite(px))) {
+  const mm = Number(match[1]) * UNITS[unit]!;
+  if (!(mm > 0 && Number.isFinite(mm))) {
     throw complain(`the SVG says its size is ${text!.trim()}; save it with a width and a height, best in mm`);
   }
-  return { px, physical: unit !== '' && unit !== 'px' };
+  return { mm, physical: unit !== '' && unit !== 'px' };
 }
 
 function readViewBox(text: string | undefined): [number, number] | null {

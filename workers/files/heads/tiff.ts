@@ -31,6 +31,8 @@ const PALETTE = 3;
 const BIT_DEPTHS = [1, 2, 4, 8, 16];
 /** None, CCITT RLE, G3, G4, LZW, JPEG, deflate (both numbers), PackBits. */
 const COMPRESSIONS = [1, 2, 3, 4, 5, 7, 8, 32773, 32946];
+/** The fax and JPEG ones, whose decoders carry on behind damage. */
+const WARNING_COMPRESSIONS = [2, 3, 4, 7];
 
 /**
  * Header of the first page of a TIFF (TIFF 6.0).
@@ -65,6 +67,7 @@ export function readTiffHead(bytes: Uint8Array, complain: Complain): RasterHead 
     turn: directoryTurn(page),
     gamma: null,
     reversedInk: false,
+    strict: WARNING_COMPRESSIONS.includes(page.first(COMPRESSION, 1)),
     notes,
   };
 }
@@ -91,11 +94,10 @@ function refuseMissingPixels(page: Directory, fileBytes: number): void {
 }
 
 /** Samples beyond the colours: the first is alpha when it says so, or when nothing says what it is. */
-function extraChannels(page: Directory, colour: Colour): { alpha: RasterHead['alpha']; dropped: number } {
+function extraChannels(page: Directory, colour: Colour): { alpha: boolean; dropped: number } {
   const colours = page.first(MEANING, 1) === PALETTE ? 1 : COLOUR_SAMPLES[colour];
   const extras = page.first(SAMPLES, 1) - colours;
-  if (extras <= 0) return { alpha: 'none', dropped: 0 };
-  const kind = page.first(EXTRA_SAMPLES, 2);
-  if (kind === 0) return { alpha: 'none', dropped: extras };
-  return { alpha: kind === 1 ? 'multiplied' : 'straight', dropped: extras - 1 };
+  if (extras <= 0) return { alpha: false, dropped: 0 };
+  const alpha = page.first(EXTRA_SAMPLES, 2) !== 0;
+  return { alpha, dropped: alpha ? extras - 1 : extras };
 }

@@ -20,17 +20,21 @@ export function readWebpHead(bytes: Uint8Array, complain: Complain): RasterHead 
   const flags = canvas?.[0] ?? 0;
   const animated = (flags & ANIMATED) !== 0;
   const alpha =
-    animated || (flags & ALPHA) !== 0 || chunks.has('ALPH') || (lossless && losslessAlpha(lossless));
+    animated ||
+    (flags & ALPHA) !== 0 ||
+    chunks.has('ALPH') ||
+    (lossless !== undefined && losslessAlpha(lossless));
   const exif = readExif(chunks.get('EXIF') ?? new Uint8Array(4));
   return {
     format: 'webp',
     ...size,
     colour: 'rgb',
-    alpha: alpha ? 'straight' : 'none',
+    alpha,
     ppi: exif.ppi,
     turn: exif.turn,
     gamma: null,
     reversedInk: false,
+    strict: false,
     notes: animated ? ['it is animated; only its first picture is read'] : [],
   };
 }
