@@ -17,6 +17,9 @@ export default defineConfig({
   server: { headers: isolation, fs: { allow: [repo] } },
   preview: { headers: isolation },
   worker: { format: 'es' },
+  optimizeDeps: {
+    include: ['comlink', 'fflate', 'zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
+  },
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
   test: {
     projects: [
