@@ -1,11 +1,17 @@
 import { type Client, type OnProgress, startEngine, type TaskOptions } from '../../workers/client.ts';
 
+/** A command evaluates everything once, so that finished steps are not kept. */
+const NOTHING_TWICE = 0;
+
 /** Runs some work with an engine: progress on a terminal's stderr, cancelled by Ctrl-C, closed at the end. */
 export async function withEngine<Result>(
   workers: number | undefined,
   work: (client: Client, options: TaskOptions) => Promise<Result>,
 ): Promise<Result> {
-  const client = await startEngine(workers === undefined ? {} : { workers });
+  const client = await startEngine({
+    ...(workers === undefined ? {} : { workers }),
+    budgetBytes: NOTHING_TWICE,
+  });
   const stop = new AbortController();
   const interrupted = () => stop.abort();
   process.once('SIGINT', interrupted);

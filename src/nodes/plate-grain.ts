@@ -12,7 +12,7 @@ export const plateGrain = defineNode({
   inputs: { plates: { type: 'plates' }, area: { type: 'area', optional: true } },
   outputs: { plates: { type: 'plates' } },
   settings: z.strictObject({
-    sizeMm: measure('mm', 0.05, 20, 0.6, { title: 'Size', help: 'Size of the largest blotches.' }),
+    sizeMm: measure('mm', 0.05, 20, 0.35, { title: 'Size', help: 'Size of the largest blotches.' }),
     strengthPercent: measure('%', 0, 100, 35, {
       title: 'Strength',
       help: 'How far the tint wanders from its mean.',
@@ -21,7 +21,7 @@ export const plateGrain = defineNode({
       title: 'Strength, by plate',
       help: 'For single plates.',
     }),
-    hardness: measure('%', 0, 100, 30, {
+    hardness: measure('%', 0, 100, 15, {
       title: 'Hardness',
       help: 'From cloudy (0) to torn edges (100).',
     }),

@@ -100,7 +100,7 @@ export interface ProofValue extends Extent {
   type: 'proof';
   width: number;
   height: number;
-  /** RGBA, sRGB. */
+  /** RGB, sRGB, 3 bytes a pixel. */
   pixels: SharedBytes;
 }
 

@@ -3,6 +3,8 @@ import { withChunk } from './png-chunks.ts';
 import { loadVips } from './vips.ts';
 
 const MOST_16_BIT_LABELS = 65_536;
+/** With differences to the row above, as small as the highest level and three times as fast. */
+const COMPRESSION = 2;
 const PERCEPTUAL = Uint8Array.of(0);
 
 interface Samples {
@@ -70,7 +72,9 @@ async function save(
   const perMm = ppi / MM_PER_INCH;
   const tagged = raw.copy({ interpretation, xres: perMm, yres: perMm });
   try {
-    return tagged.pngsaveBuffer({ keep: 'none' }).slice();
+    return tagged
+      .pngsaveBuffer({ keep: 'none', compression: COMPRESSION, filter: vips.ForeignPngFilter.up })
+      .slice();
   } finally {
     tagged.delete();
     raw.delete();

@@ -1,6 +1,6 @@
 import { decodePicture } from './decode.ts';
 import { encodeLabelsPng, encodePng } from './encode-png.ts';
-import { greyPdf } from './grey-pdf.ts';
+import type { greyPdf } from './grey-pdf.ts';
 import { inspectPicture, type PictureHead } from './inspect.ts';
 
 interface OpenArgs {
@@ -36,7 +36,7 @@ export const fileJobs = {
   encodePng,
   encodeLabelsPng: (args: LabelsArgs) =>
     encodeLabelsPng(args.labels, args.width, args.height, args.ppi, args.count),
-  greyPdf,
+  greyPdf: async (args: Parameters<typeof greyPdf>[0]) => (await import('./grey-pdf.ts')).greyPdf(args),
 };
 
 /** Jobs that get a worker of their own. */

@@ -24,19 +24,21 @@ export function components(args: ComponentsArgs): number {
   let parent = new Uint32Array(1 << 16);
   const rowStart = new Uint32Array(height + 1);
   const span = to - from;
+  const words = wordsOf(data);
   let runs = 0;
 
   for (let y = 0; y < height; y++) {
     rowStart[y] = runs;
     const row = y * width;
+    const end = row + width;
     let above = y === 0 ? 0 : rowStart[y - 1]!;
     const aboveEnd = y === 0 ? 0 : runs;
-    let x = 0;
-    while (x < width) {
-      while (x < width && (data[row + x]! - from) >>> 0 > span) x++;
-      if (x === width) break;
-      const start = x;
-      while (x < width && (data[row + x]! - from) >>> 0 <= span) x++;
+    let i = row;
+    while (i < end) {
+      while (i < end && (data[i]! - from) >>> 0 > span) i = pastEqual(data, words, i, end);
+      if (i === end) break;
+      const start = i - row;
+      while (i < end && (data[i]! - from) >>> 0 <= span) i = pastEqual(data, words, i, end);
       if (runs === starts.length) {
         starts = grown(starts);
         ends = grown(ends);
@@ -44,11 +46,11 @@ export function components(args: ComponentsArgs): number {
       }
       const run = runs++;
       starts[run] = start;
-      ends[run] = x;
+      ends[run] = i - row;
       parent[run] = run;
       while (above < aboveEnd && ends[above]! + reach <= start) above++;
       let root = run;
-      for (let k = above; k < aboveEnd && starts[k]! < x + reach; k++) root = join(parent, root, k);
+      for (let k = above; k < aboveEnd && starts[k]! < i - row + reach; k++) root = join(parent, root, k);
     }
   }
   rowStart[height] = runs;
@@ -62,6 +64,20 @@ export function components(args: ComponentsArgs): number {
   for (let y = 0; y < height; y++)
     writeRow(labels, y * width, width, starts, ends, label, rowStart[y]!, rowStart[y + 1]!);
   return count;
+}
+
+/** The same bytes four at a time; null where they do not begin on a word. */
+function wordsOf(data: Uint8Array): Uint32Array | null {
+  return data.byteOffset % 4 === 0 ? new Uint32Array(data.buffer, data.byteOffset, data.length >> 2) : null;
+}
+
+/** The next place at which another byte may stand: past pixel `i` and, by whole words, past its equals. */
+function pastEqual(data: Uint8Array, words: Uint32Array | null, i: number, end: number): number {
+  if (words === null || (i & 3) !== 0) return i + 1;
+  const same = Math.imul(data[i]!, 0x01010101) >>> 0;
+  let at = i;
+  while (at + 4 <= end && words[at >> 2] === same) at += 4;
+  return at === i ? i + 1 : at;
 }
 
 function writeRow(

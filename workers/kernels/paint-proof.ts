@@ -12,7 +12,7 @@ export interface PaintArgs {
   toScreen: readonly number[];
   /** Screen bytes for linear light 0..1 in equal steps. */
   encoding: Uint8Array;
-  /** RGBA, 4 bytes a pixel. */
+  /** RGB, 3 bytes a pixel. */
   out: SharedBytes;
 }
 
@@ -48,11 +48,10 @@ export function paintProof(args: PaintArgs, rootXyzOf: RootXyzOf, from: number, 
       b = (m[6]! * x + m[7]! * y + m[8]! * z) * last;
     }
     const light = 1 + (texture.data[i]! - 128) * swing;
-    const o = i * 4;
+    const o = i * 3;
     out[o] = encoding[step(r * light, last)]!;
     out[o + 1] = encoding[step(g * light, last)]!;
     out[o + 2] = encoding[step(b * light, last)]!;
-    out[o + 3] = 255;
   }
 }
 

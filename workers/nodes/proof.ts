@@ -37,7 +37,7 @@ export const proof = evaluation(kind, async ({ inputs, tools }) => {
   await tools.bands('paperTexture', { out: texture, ...sheet }, height);
 
   const print = printOf(plates, paper.stock);
-  const pixels = tools.bytes(width * height * 4);
+  const pixels = tools.bytes(width * height * 3);
   const paint = {
     plates: plates.plates.map((plate) => plate.coverage),
     texture,

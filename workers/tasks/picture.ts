@@ -33,8 +33,20 @@ export async function picture(input: PictureInput, context: TaskContext): Promis
   const run = await engine.evaluate({ job: input.job, targets, scale: input.scale }, flag, onProgress);
   try {
     const { width, height, ppi, pixels } = run.values[0] as ProofValue;
-    return { width, height, ppi, pixels: new Uint8ClampedArray(pixels), complaints: run.complaints };
+    return { width, height, ppi, pixels: opaque(pixels), complaints: run.complaints };
   } finally {
     run.release();
   }
+}
+
+/** RGB as RGBA. */
+function opaque(rgb: Uint8Array): Uint8ClampedArray<ArrayBuffer> {
+  const rgba = new Uint8ClampedArray((rgb.length / 3) * 4);
+  for (let from = 0, to = 0; from < rgb.length; from += 3, to += 4) {
+    rgba[to] = rgb[from]!;
+    rgba[to + 1] = rgb[from + 1]!;
+    rgba[to + 2] = rgb[from + 2]!;
+    rgba[to + 3] = 255;
+  }
+  return rgba;
 }

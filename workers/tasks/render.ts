@@ -123,7 +123,7 @@ async function filesOf(
   }
   if (proof?.type === 'proof') {
     const { width, height, pixels } = proof;
-    make('proof.png', tools.whole('encodePng', { width, height, bands: 4, data: pixels, ppi, srgb: true }));
+    make('proof.png', tools.whole('encodePng', { width, height, bands: 3, data: pixels, ppi, srgb: true }));
   }
   return Promise.all(made);
 }
