@@ -1,9 +1,9 @@
 import { proxy, type Remote, wrap } from 'comlink';
 import { spawnEngine } from '#host/spawn-engine';
 import { Cancelled, cancelFlag, raise } from './engine/cancel.ts';
-import type { EngineApi } from './engine/engine-api.ts';
 import type { OnProgress, ProgressReport } from './engine/progress.ts';
 import type { Asset } from './engine/tools.ts';
+import type { EngineApi } from './engine-api.ts';
 import type { TaskInput, TaskName, TaskResult } from './tasks/index.ts';
 
 export { Cancelled } from './engine/cancel.ts';

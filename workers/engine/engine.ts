@@ -1,10 +1,11 @@
 import type { End, Job } from '../../src/graph/job.ts';
 import { hashBytes } from '../../src/graph/keys.ts';
+import type { NodeKinds } from '../../src/graph/node-kind.ts';
 import type { Colourway } from '../../src/graph/recipe.ts';
-import { nodeKinds } from '../../src/nodes/registry.ts';
 import { StepCache } from './cache.ts';
 import type { CancelFlag } from './cancel.ts';
 import { Crew } from './crew.ts';
+import type { Evaluations } from './evaluation.ts';
 import { makePlan } from './plan.ts';
 import { PlanePool } from './pool.ts';
 import type { OnProgress } from './progress.ts';
@@ -16,6 +17,9 @@ export interface EngineOptions {
   workers: number;
   /** Shared memory to keep finished steps in. */
   budgetBytes: number;
+  /** Every node kind, and how each is evaluated. */
+  kinds: NodeKinds;
+  evaluations: Evaluations;
 }
 
 export interface EvaluateRequest {
@@ -32,8 +36,12 @@ export class Engine {
   readonly #crew: Crew;
   readonly #assets = new Map<string, Asset>();
   readonly #messages: string[] = [];
+  readonly #kinds: NodeKinds;
+  readonly #evaluations: Evaluations;
 
   constructor(options: EngineOptions) {
+    this.#kinds = options.kinds;
+    this.#evaluations = options.evaluations;
     this.#cache = new StepCache(this.pool, options.budgetBytes);
     this.#crew = new Crew(options.workers, (message) => this.#messages.push(message));
   }
@@ -58,12 +66,13 @@ export class Engine {
    */
   async evaluate(request: EvaluateRequest, flag: CancelFlag, onProgress: OnProgress): Promise<RunResult> {
     const colourway = colourwayInUse(request.job);
-    const plan = makePlan({ ...request, kinds: nodeKinds, colourway });
+    const plan = makePlan({ ...request, kinds: this.#kinds, colourway });
     const result = await runPlan(plan, {
       pool: this.pool,
       cache: this.#cache,
       crew: this.#crew,
       assets: this.#assets,
+      evaluations: this.#evaluations,
       flag,
       colourway,
       register: request.job.register,

@@ -54,6 +54,9 @@ export interface Evaluation {
   run(work: unknown): Promise<Readonly<Record<string, Value>>>;
 }
 
+/** Evaluations by kind. */
+export type Evaluations = ReadonlyMap<string, Evaluation>;
+
 /** Ties an evaluation to its declaration, so that settings and ports are typed by it. */
 export function evaluation<
   Settings extends z.ZodObject,

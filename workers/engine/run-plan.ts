@@ -1,11 +1,10 @@
 import type { Complaint } from '../../src/graph/complaint.ts';
 import type { Colourway } from '../../src/graph/recipe.ts';
 import type { RegionRegister } from '../../src/graph/register.ts';
-import { evaluations } from '../nodes/registry.ts';
 import { type Outputs, releaseOutputs, retainOutputs, type StepCache } from './cache.ts';
 import { type CancelFlag, stopIfRaised } from './cancel.ts';
 import type { Crew } from './crew.ts';
-import type { Tools } from './evaluation.ts';
+import type { Evaluations, Tools } from './evaluation.ts';
 import { nameRegions } from './name-regions.ts';
 import type { Plan, Step } from './plan.ts';
 import type { PlanePool } from './pool.ts';
@@ -19,6 +18,7 @@ export interface RunContext {
   cache: StepCache;
   crew: Crew;
   assets: ReadonlyMap<string, Asset>;
+  evaluations: Evaluations;
   flag: CancelFlag;
   colourway: Colourway;
   register: RegionRegister;
@@ -133,7 +133,6 @@ async function outputsOf(
   if (step.does === 'name-regions') return { value: nameRegions(inputs.from!, context.register) };
   if (step.does === 'reduce') return { value: await reduceValue(inputs.from!, step.scale, tools) };
   const { settings, scale } = step;
-  return evaluations
-    .get(step.kind.kind)!
-    .run({ settings, inputs, colourway: context.colourway, scale, tools });
+  const evaluation = context.evaluations.get(step.kind.kind)!;
+  return evaluation.run({ settings, inputs, colourway: context.colourway, scale, tools });
 }

@@ -1,4 +1,4 @@
-import type { Evaluation } from '../engine/evaluation.ts';
+import type { Evaluations } from '../engine/evaluation.ts';
 import { cleanLine } from './clean-line.ts';
 import { closedRegions } from './closed-regions.ts';
 import { fillPlates } from './fill-plates.ts';
@@ -13,7 +13,7 @@ import { regionTints } from './region-tints.ts';
 import { registerOffset } from './register-offset.ts';
 
 /** The pixel side of every node kind, by kind. */
-export const evaluations: ReadonlyMap<string, Evaluation> = new Map(
+export const evaluations: Evaluations = new Map(
   [
     lineDrawing,
     cleanLine,

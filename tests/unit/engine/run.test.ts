@@ -6,6 +6,7 @@ import { Cancelled, cancelFlag, raise } from '../../../workers/engine/cancel.ts'
 import { Engine } from '../../../workers/engine/engine.ts';
 import type { RunResult } from '../../../workers/engine/run-plan.ts';
 import { buffersOf } from '../../../workers/engine/values.ts';
+import { evaluations } from '../../../workers/nodes/registry.ts';
 import { defaultJob, withRecipes } from '../support/jobs.ts';
 
 const DRAWING = new TextEncoder().encode(
@@ -29,7 +30,7 @@ describe('an engine', () => {
   let engine: Engine;
 
   beforeAll(() => {
-    engine = new Engine({ workers: 2, budgetBytes: 64 * 1024 * 1024 });
+    engine = new Engine({ workers: 2, budgetBytes: 64 * 1024 * 1024, kinds: nodeKinds, evaluations });
     engine.addAsset({ name: 'drawing.svg', bytes: DRAWING });
   });
 
@@ -67,7 +68,7 @@ describe('an engine', () => {
   });
 
   it('lets go of everything that nobody holds', async () => {
-    const small = new Engine({ workers: 1, budgetBytes: 0 });
+    const small = new Engine({ workers: 1, budgetBytes: 0, kinds: nodeKinds, evaluations });
     small.addAsset({ name: 'drawing.svg', bytes: DRAWING });
     const targets = [{ node: 'plate-grain', port: 'plates' }];
     const run = await small.evaluate({ job: drawn(), targets, scale: 1 }, cancelFlag(), nothing);
@@ -78,7 +79,7 @@ describe('an engine', () => {
   });
 
   it('keeps nothing of cancelled work, and does the next job as if nothing had been', async () => {
-    const other = new Engine({ workers: 2, budgetBytes: 64 * 1024 * 1024 });
+    const other = new Engine({ workers: 2, budgetBytes: 64 * 1024 * 1024, kinds: nodeKinds, evaluations });
     other.addAsset({ name: 'drawing.svg', bytes: DRAWING });
     const request = { job: drawn(), targets: [{ node: 'proof', port: 'proof' }], scale: 1 };
     const flag = cancelFlag();

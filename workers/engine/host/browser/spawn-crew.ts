@@ -3,5 +3,5 @@ import { started } from './start.ts';
 
 /** Starts a worker that computes pixels. */
 export function spawnCrew(): SpawnedWorker {
-  return started(new Worker(new URL('../../crew-worker.ts', import.meta.url), { type: 'module' }));
+  return started(new Worker(new URL('../../../crew-worker.ts', import.meta.url), { type: 'module' }));
 }

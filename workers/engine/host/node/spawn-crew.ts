@@ -3,5 +3,5 @@ import { start } from './start.ts';
 
 /** Starts a worker that computes pixels. */
 export function spawnCrew(): SpawnedWorker {
-  return start(new URL('../../crew-worker.ts', import.meta.url));
+  return start(new URL('../../../crew-worker.ts', import.meta.url));
 }

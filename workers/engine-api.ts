@@ -1,7 +1,7 @@
-import type { TaskInput, TaskName, TaskResult } from '../tasks/index.ts';
-import type { CancelFlag } from './cancel.ts';
-import type { OnProgress } from './progress.ts';
-import type { Asset } from './tools.ts';
+import type { CancelFlag } from './engine/cancel.ts';
+import type { OnProgress } from './engine/progress.ts';
+import type { Asset } from './engine/tools.ts';
+import type { TaskInput, TaskName, TaskResult } from './tasks/index.ts';
 
 /** What the engine's worker does for the rest of the house. */
 export interface EngineApi {

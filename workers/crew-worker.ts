@@ -1,8 +1,8 @@
 import { exposeHere } from '#host/here';
-import { aloneJobs, fileJobs } from '../files/jobs.ts';
-import { bandKernels, wholeKernels } from '../kernels/index.ts';
-import { isRaised } from './cancel.ts';
-import type { CrewApi } from './crew-api.ts';
+import { isRaised } from './engine/cancel.ts';
+import type { CrewApi } from './engine/crew-api.ts';
+import { aloneJobs, fileJobs } from './files/jobs.ts';
+import { bandKernels, wholeKernels } from './kernels/index.ts';
 
 const wholeJobs = { ...wholeKernels, ...fileJobs, ...aloneJobs };
 

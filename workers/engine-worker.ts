@@ -1,9 +1,11 @@
 import { transfer } from 'comlink';
 import { exposeHere, processPeakBytes, usualWorkers } from '#host/here';
-import { type TaskInput, type TaskName, type TaskResult, tasks } from '../tasks/index.ts';
-import type { TaskContext } from '../tasks/task.ts';
-import { Engine } from './engine.ts';
+import { nodeKinds } from '../src/nodes/registry.ts';
+import { Engine } from './engine/engine.ts';
 import type { EngineApi } from './engine-api.ts';
+import { evaluations } from './nodes/registry.ts';
+import { type TaskInput, type TaskName, type TaskResult, tasks } from './tasks/index.ts';
+import type { TaskContext } from './tasks/task.ts';
 
 let started: Engine | null = null;
 
@@ -21,7 +23,8 @@ function transferables(result: object): ArrayBuffer[] {
 
 const api: EngineApi = {
   start({ workers, budgetBytes }) {
-    started = new Engine({ workers: workers ?? usualWorkers(), budgetBytes });
+    const size = workers ?? usualWorkers();
+    started = new Engine({ workers: size, budgetBytes, kinds: nodeKinds, evaluations });
   },
   addAsset: (asset) => engine().addAsset(asset),
   keepAssets: (hashes) => engine().keepAssets(hashes),
