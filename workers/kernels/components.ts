@@ -92,11 +92,21 @@ function writeRow(
 ): void {
   let x = row;
   for (let run = first; run < last; run++) {
-    labels.fill(0, x, row + starts[run]!);
-    x = row + ends[run]!;
-    labels.fill(label[run]!, row + starts[run]!, x);
+    const start = row + starts[run]!;
+    const end = row + ends[run]!;
+    paint(labels, 0, x, start);
+    paint(labels, label[run]!, start, end);
+    x = end;
   }
-  labels.fill(0, x, row + width);
+  paint(labels, 0, x, row + width);
+}
+
+/** Below this length a loop beats the call of `fill`. */
+const SHORT = 24;
+
+function paint(labels: Uint32Array, label: number, from: number, to: number): void {
+  if (to - from > SHORT) labels.fill(label, from, to);
+  else for (let i = from; i < to; i++) labels[i] = label;
 }
 
 function find(parent: Uint32Array, node: number): number {
@@ -113,9 +123,12 @@ function join(parent: Uint32Array, a: number, b: number): number {
   const rootA = find(parent, a);
   const rootB = find(parent, b);
   if (rootA === rootB) return rootA;
-  const [older, younger] = rootA < rootB ? [rootA, rootB] : [rootB, rootA];
-  parent[younger] = older;
-  return older;
+  if (rootA < rootB) {
+    parent[rootB] = rootA;
+    return rootA;
+  }
+  parent[rootA] = rootB;
+  return rootB;
 }
 
 function grown(list: Uint32Array<ArrayBuffer>): Uint32Array<ArrayBuffer> {

@@ -95,7 +95,7 @@ describe('a crew', () => {
       options: { vectorPpi: 600 },
     };
     await expect(crew.alone('openPicture', picture, cancelFlag(), 1)).rejects.toThrow('took longer than');
-    await expect(spawned[2]!.died).resolves.toMatch(/exit/);
+    await expect(spawned[0]!.died).resolves.toMatch(/exit/);
   });
 
   it('says so when workers stop again and again', async () => {
