@@ -1,9 +1,11 @@
 import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { keyblockCommands } from '../tests/browser/commands.ts';
 import { CHROMIUM_FLAGS, findChromium } from '../tests/chromium.ts';
 
+const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const repo = fileURLToPath(new URL('..', import.meta.url));
 
 /** Shared memory needs a cross-origin isolated page: these two headers, on every response. */
@@ -14,13 +16,34 @@ const isolation = {
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
+  plugins: [react()],
   server: { headers: isolation, fs: { allow: [repo] } },
   preview: { headers: isolation },
   worker: { format: 'es' },
   optimizeDeps: {
-    include: ['comlink', 'fflate', 'zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
+    include: [
+      'comlink',
+      'fflate',
+      'zod',
+      'zustand',
+      'zustand/vanilla',
+      'react',
+      'react-dom/client',
+      'idb',
+      'konva',
+      'react-konva',
+      '@xyflow/react',
+      '@noble/hashes/sha2.js',
+      '@noble/hashes/utils.js',
+    ],
   },
-  build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    rollupOptions: { input: [file('./index.html'), file('./app.html')] },
+  },
   test: {
     projects: [
       {

@@ -9,7 +9,9 @@ import type { TaskInput, TaskName, TaskResult } from './tasks/index.ts';
 export { Cancelled } from './engine/cancel.ts';
 export type { OnProgress, ProgressReport } from './engine/progress.ts';
 export type { Asset } from './engine/tools.ts';
-export type { Picture } from './tasks/picture.ts';
+export type { Overview, PlateOverview, PlateThumbnail } from './tasks/overview.ts';
+export type { Picture, Show } from './tasks/picture.ts';
+export type { MappedRegion, RegionMap } from './tasks/region-map.ts';
 export { RENDER_FORMATS, type Rendered, type RenderFormat } from './tasks/render.ts';
 export type { MadeFile } from './tasks/task.ts';
 

@@ -17,8 +17,8 @@ function engine(): Engine {
 /** Buffers of a result that go over to the page instead of being copied. */
 function transferables(result: object): ArrayBuffer[] {
   const files = 'files' in result ? (result.files as { bytes: Uint8Array }[]).map((file) => file.bytes) : [];
-  const pixels = 'pixels' in result ? [result.pixels as Uint8ClampedArray] : [];
-  return [...files, ...pixels].map((view) => view.buffer).filter((buffer) => buffer instanceof ArrayBuffer);
+  const views = Object.values(result).filter((field) => ArrayBuffer.isView(field));
+  return [...files, ...views].map((view) => view.buffer).filter((buffer) => buffer instanceof ArrayBuffer);
 }
 
 const api: EngineApi = {

@@ -27,7 +27,7 @@ async function proofOf(client: Client, job: Job, signal: AbortSignal): Promise<v
   for (const scale of SCALES) {
     const onProgress = ({ node, done, of }: { node: string; done: number; of: number }) =>
       say(`${done + 1} of ${of}: ${node}`);
-    show(await client.run('picture', { job, scale }, { onProgress, signal }));
+    show(await client.run('picture', { job, show: { view: 'proof' }, scale }, { onProgress, signal }));
     document.body.dataset.scale = String(scale);
   }
   say(`Proof in ${((performance.now() - started) / 1000).toFixed(1)} s`);

@@ -1,7 +1,7 @@
-import { differenceCiede2000, modeLab65, useMode } from 'culori/fn';
+import { differenceCiede2000, modeLab65, useMode as registerMode } from 'culori/fn';
 import type { Lab } from '../graph/inks.ts';
 
-useMode(modeLab65);
+registerMode(modeLab65);
 const ciede2000 = differenceCiede2000();
 
 /** CIEDE2000 converts to the mode it computes in; labelled so, the three numbers pass as they are. */

@@ -1,9 +1,11 @@
+import { overview } from './overview.ts';
 import { picture } from './picture.ts';
+import { regionMap } from './region-map.ts';
 import { regions } from './regions.ts';
 import { render } from './render.ts';
 
 /** Long work that is not a node, by name: progress and cancel as for nodes. */
-export const tasks = { picture, regions, render };
+export const tasks = { overview, picture, regionMap, regions, render };
 
 export type TaskName = keyof typeof tasks;
 export type TaskInput<Name extends TaskName> = Parameters<(typeof tasks)[Name]>[0];

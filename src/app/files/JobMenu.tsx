@@ -1,0 +1,3 @@
+export function JobMenu() {
+  return null;
+}

@@ -1,0 +1,3 @@
+export function Colourways() {
+  return <h2>Colourways</h2>;
+}

@@ -1,0 +1,3 @@
+export function Plates() {
+  return <h2>Plates</h2>;
+}

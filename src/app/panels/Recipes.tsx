@@ -1,0 +1,3 @@
+export function Recipes() {
+  return <h2>Recipes</h2>;
+}

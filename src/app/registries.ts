@@ -1,0 +1,37 @@
+import { Docket } from '../docket/Docket.tsx';
+import { redo, undo } from '../store/job-store.ts';
+import { resultsStore } from '../store/results-store.ts';
+import { recipeShortcuts } from '../view/recipe-shortcuts.ts';
+import { Wiring } from '../wiring/Wiring.tsx';
+import { Colourways } from './panels/Colourways.tsx';
+import { Plates } from './panels/Plates.tsx';
+import { Recipes } from './panels/Recipes.tsx';
+import type { Panel, Shortcut, View } from './registry.ts';
+import { strings } from './strings.ts';
+
+export const panels: readonly Panel[] = [
+  { id: 'plates', title: 'Plates', column: 'left', Component: Plates },
+  { id: 'recipes', title: 'Recipes', column: 'left', Component: Recipes },
+  { id: 'wiring', title: 'Wiring', column: 'right', Component: Wiring },
+  { id: 'docket', title: 'Docket', column: 'right', Component: Docket },
+  { id: 'colourways', title: 'Colourways', column: 'strip', Component: Colourways },
+];
+
+export const views: readonly View[] = [
+  { id: 'proof', title: strings.views.proof, show: () => ({ view: 'proof' }) },
+  {
+    id: 'plate',
+    title: strings.views.plate,
+    show: () => {
+      const plate = resultsStore.getState().overview?.plates[0];
+      return plate ? { view: 'plate', plate: plate.id } : null;
+    },
+  },
+  { id: 'regions', title: strings.views.regions, show: () => ({ view: 'regions' }) },
+];
+
+export const shortcuts: readonly Shortcut[] = [
+  { keys: 'Mod+z', name: strings.app.undo, run: undo },
+  { keys: 'Mod+Shift+z', name: strings.app.redo, run: redo },
+  ...recipeShortcuts,
+];

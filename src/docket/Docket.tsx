@@ -1,0 +1,3 @@
+export function Docket() {
+  return <h2>Docket</h2>;
+}

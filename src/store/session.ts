@@ -1,0 +1,128 @@
+import { Cancelled, type Client, type TaskOptions } from '../../workers/client.ts';
+import type { Job } from '../graph/job.ts';
+import { jobStore, remember } from './job-store.ts';
+import { type Results, resultsStore } from './results-store.ts';
+import { type Showing, viewStore } from './view-store.ts';
+
+/** Pictures of 1/n each way: while the hand moves, for lists, for the colourway strip, to look regions up in. */
+const COARSE = 8;
+const LIST = 8;
+const STRIP = 16;
+const MAP = 4;
+/** Most pixels of the fine picture: what every tablet shows without strain. */
+const FINE_PIXELS = 6e6;
+/** How long the hand must rest before the fine picture is made, ms. */
+const REST_MS = 150;
+
+const publish = (change: Partial<Results>) => resultsStore.setState(change);
+
+/** One run for one state of document and view; a newer one ends it. */
+interface Round {
+  job: Job;
+  showing: Showing;
+  options: TaskOptions;
+  signal: AbortSignal;
+}
+
+/**
+ * Keeps the results up to date with document and view, until the returned function is called. Only the newest state
+ * is worked for; the last good results stay while it is.
+ */
+export function startSession(client: Client): () => void {
+  let current: AbortController | null = null;
+  const known = new Set<string>();
+
+  const restart = async () => {
+    current?.abort();
+    const { job } = jobStore.getState();
+    if (!job) return;
+    const mine = new AbortController();
+    current = mine;
+    const { signal } = mine;
+    publish({ running: { progress: null, cancel: () => mine.abort() }, failure: null });
+    const onProgress: TaskOptions['onProgress'] = (progress) =>
+      publish({ running: { progress, cancel: () => mine.abort() } });
+    try {
+      await handOver(client, known);
+      const { showing } = viewStore.getState();
+      await play(client, { job, showing, options: { onProgress, signal }, signal });
+    } catch (error) {
+      if (!(error instanceof Cancelled) && current === mine) publish({ failure: (error as Error).message });
+    } finally {
+      if (current === mine) publish({ running: null });
+    }
+  };
+
+  const stops = [
+    jobStore.subscribe((state, before) => {
+      if (onlyRemembered(state.job, before.job)) return;
+      void restart();
+    }),
+    viewStore.subscribe((state, before) => {
+      if (state.showing !== before.showing) void restart();
+    }),
+  ];
+  void restart();
+  return () => {
+    for (const stop of stops) stop();
+    current?.abort();
+  };
+}
+
+/** Whether two documents differ in nothing but the regions they remember. */
+function onlyRemembered(after: Job | null, before: Job | null): boolean {
+  if (after === before) return true;
+  if (!after || !before) return false;
+  const keys = Object.keys(after) as (keyof Job)[];
+  return keys.every((key) => key === 'register' || after[key] === before[key]);
+}
+
+/** Gives the engine the files that it does not know yet. */
+async function handOver(client: Client, known: Set<string>): Promise<void> {
+  for (const [hash, asset] of jobStore.getState().files) {
+    if (known.has(hash)) continue;
+    await client.addAsset(asset);
+    known.add(hash);
+  }
+}
+
+/** Coarse picture, map of the regions, lists; the fine picture once the hand rests; the strip last. */
+async function play(client: Client, round: Round): Promise<void> {
+  const { job, showing, options, signal } = round;
+  const started = performance.now();
+  publish({ picture: await client.run('picture', { job, show: showing, scale: COARSE }, options) });
+  const regions = await client.run('regionMap', { job, scale: MAP }, options);
+  publish({ regions });
+  remember(regions.register);
+  publish({ overview: await client.run('overview', { job, scale: LIST }, options) });
+  await handRests(signal);
+  const pixels = regions.width * regions.height * MAP * MAP;
+  const scale = Math.max(1, Math.ceil(Math.sqrt(pixels / FINE_PIXELS)));
+  publish({ picture: await client.run('picture', { job, show: showing, scale }, options) });
+  const { liveBytes } = await client.memory();
+  publish({ seconds: (performance.now() - started) / 1000, liveBytes });
+  await strip(client, round);
+}
+
+/** Small proofs of all colourways, the one in use first. */
+async function strip(client: Client, { job, options }: Round): Promise<void> {
+  const inUse = job.colourways.filter(({ id }) => id === job.colourway);
+  const others = job.colourways.filter(({ id }) => id !== job.colourway);
+  for (const { id } of [...inUse, ...others]) {
+    const show = { view: 'proof' } as const;
+    const small = await client.run(
+      'picture',
+      { job: { ...job, colourway: id }, show, scale: STRIP },
+      options,
+    );
+    publish({ thumbnails: new Map(resultsStore.getState().thumbnails).set(id, small) });
+  }
+}
+
+/** Resolves once the hand has rested for a moment. @throws Cancelled */
+async function handRests(signal: AbortSignal): Promise<void> {
+  do {
+    await new Promise((resolve) => setTimeout(resolve, REST_MS));
+    if (signal.aborted) throw new Cancelled();
+  } while (viewStore.getState().handMoves);
+}

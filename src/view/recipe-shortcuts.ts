@@ -1,0 +1,3 @@
+import type { Shortcut } from '../app/registry.ts';
+
+export const recipeShortcuts: readonly Shortcut[] = [];

@@ -1,0 +1,71 @@
+import { BadInput, type Complaint } from '../../src/graph/complaint.ts';
+import type { Job } from '../../src/graph/job.ts';
+import { assignIds, type RegionRegister } from '../../src/graph/register.ts';
+import type { RegionsValue } from '../engine/values.ts';
+import { firstOf } from './job-ends.ts';
+import type { TaskContext } from './task.ts';
+
+export interface RegionMapInput {
+  job: Job;
+  /** 1 for full, n for 1/n each way. */
+  scale: number;
+}
+
+export interface MappedRegion {
+  id: string;
+  areaMm2: number;
+  anchorMm: [number, number];
+  boxMm: [number, number, number, number];
+  touchesFrame: boolean;
+}
+
+/** Which region lies where. */
+export interface RegionMap {
+  width: number;
+  height: number;
+  ppi: number;
+  /** Printed size, mm. */
+  mm: [number, number];
+  /** One label a pixel, 0 none; `regions[label - 1]`. */
+  labels: Uint32Array<ArrayBuffer>;
+  regions: MappedRegion[];
+  /** What the job should remember, so that these regions keep their ids. */
+  register: RegionRegister;
+  complaints: Complaint[];
+}
+
+/**
+ * The regions as a map to look things up in.
+ *
+ * @throws BadInput when the job has no Closed regions node
+ */
+export async function regionMap(input: RegionMapInput, context: TaskContext): Promise<RegionMap> {
+  const { engine, flag, onProgress } = context;
+  const { job, scale } = input;
+  const node = firstOf(job, 'closed-regions');
+  if (!node) throw new BadInput('the job has no Closed regions node');
+  const targets = [{ node, port: 'regions' }];
+  const run = await engine.evaluate({ job, targets, scale }, flag, onProgress);
+  try {
+    const value = run.values[0] as RegionsValue;
+    const { width, height, data } = value.labels;
+    return {
+      width,
+      height,
+      ppi: value.ppi,
+      mm: [value.mm[0], value.mm[1]],
+      labels: new Uint32Array(data),
+      regions: value.table.map(({ areaMm2, anchorMm, boxMm, touchesFrame }, i) => ({
+        id: value.ids[i]!,
+        areaMm2,
+        anchorMm,
+        boxMm,
+        touchesFrame,
+      })),
+      register: assignIds(value.table, job.register).register,
+      complaints: run.complaints,
+    };
+  } finally {
+    run.release();
+  }
+}
