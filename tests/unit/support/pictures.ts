@@ -84,6 +84,11 @@ export function negative(plane: Plane): Plane {
   return drawnPlane(plane.width, plane.height, (x, y) => 255 - plane.data[y * plane.width + x]!);
 }
 
+/** Whether every pixel of a plane has this value. */
+export function isFlat(plane: Plane, value: number): boolean {
+  return plane.data.every((pixel) => pixel === value);
+}
+
 /** Mean of a plane in % of a solid. */
 export function percentOf(data: ArrayLike<number>): number {
   let sum = 0;

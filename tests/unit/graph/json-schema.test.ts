@@ -1,0 +1,111 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { jsonSchemas } from '../../../src/graph/json-schema.ts';
+import { defaultJob, THREE_INKS, withRecipes } from '../support/jobs.ts';
+import { replaced, without } from '../support/json.ts';
+import { misfits } from '../support/json-schema.ts';
+
+const SCHEMAS = jsonSchemas();
+const misfitsOf = (name: string, value: unknown) => misfits(SCHEMAS[name] as Record<string, unknown>, value);
+
+const DRAWING = { width: 640, height: 480, ppi: 600, mm: [27.093, 20.32] };
+const REGION = { id: 'r1', label: 1, areaMm2: 12.5, anchorMm: [3.2, 4], touchesFrame: false };
+const COMPLAINT = { code: 'plate-empty', severity: 'warning', message: 'Plate 2 is empty.' };
+
+/** One value of each published shape, as the contract with other programs describes it. */
+const GOOD: Record<string, object> = {
+  job: withRecipes(defaultJob({}), { r1: { straw: 40, soot: 100 } }, { straw: 10 }),
+  report: {
+    version: 1,
+    drawing: DRAWING,
+    regions: [{ ...REGION, recipe: { straw: 40 } }],
+    plates: [
+      {
+        id: 'straw',
+        ink: 'straw',
+        order: 1,
+        pass: 1,
+        ppi: 600,
+        file: 'plate-1-straw.png',
+        coveragePercent: 12.5,
+      },
+      { id: 'soot', ink: 'soot', order: 2, pass: 1, ppi: 600, file: null, coveragePercent: 0 },
+    ],
+    complaints: [COMPLAINT, { ...COMPLAINT, placeMm: [1, 2], measure: 0.15 }],
+    timings: { 'clean-line': 12 },
+    peakBytes: 123_456_789,
+  },
+  regions: {
+    version: 1,
+    drawing: DRAWING,
+    regions: [{ ...REGION, neighbours: [{ id: 'r2', sharedMm: 3.5 }] }],
+    walls: [{ id: 'w1', widthMm: 0.3, placeMm: [1, 2], between: ['r1', 'r2'] }],
+    openGaps: [{ widthMm: 3, placeMm: [4, 5] }],
+    complaints: [],
+  },
+  inks: {
+    paper: { lab: [95, 0, -2], surface: 'uncoated' },
+    takeUp: 0.95,
+    inks: THREE_INKS.inks,
+    measured: [{ inks: ['straw', 'brick'], lab: [48, 40, 40] }],
+  },
+};
+
+describe('the published JSON Schemas', () => {
+  it('are those of job, report, regions and inks', () => {
+    expect(Object.keys(SCHEMAS).sort()).toEqual(['inks', 'job', 'regions', 'report']);
+  });
+
+  it.each(Object.keys(GOOD))('%s says which draft it follows', (name) => {
+    expect(SCHEMAS[name]).toHaveProperty('$schema', 'https://json-schema.org/draft/2020-12/schema');
+  });
+
+  it.each(Object.entries(GOOD))('%s fits what Keyblock writes', (name, value) => {
+    expect(misfitsOf(name, JSON.parse(JSON.stringify(value)))).toEqual([]);
+  });
+
+  it.each(Object.entries(GOOD))('%s knows no other field', (name, value) => {
+    expect(misfitsOf(name, { ...value, sparkle: 1 })).toEqual(['$ knows no sparkle']);
+  });
+
+  it.each([
+    ['job', 'format'],
+    ['job', 'version'],
+    ['job', 'graph'],
+    ['job', 'colourways'],
+    ['report', 'plates'],
+    ['report', 'peakBytes'],
+    ['regions', 'walls'],
+    ['inks', 'paper'],
+  ])('%s needs %s', (name, field) => {
+    expect(misfitsOf(name, without(GOOD[name]!, field))).toEqual([`$ has no ${field}`]);
+  });
+
+  it.each(['register', 'assets'])('job does not need %s', (field) => {
+    expect(misfitsOf('job', without(GOOD.job!, field))).toEqual([]);
+  });
+
+  it.each([
+    ['job', 'format', 'keyblock-style'],
+    ['job', 'version', 2],
+    ['job', 'graph.nodes.0.id', '../x'],
+    ['job', 'graph.nodes.0.bypassed', 'no'],
+    ['job', 'colourways', []],
+    ['job', 'colourways.0.recipes.r1.soot', 101],
+    ['report', 'plates.0.order', 0],
+    ['report', 'regions.0.anchorMm', [1]],
+    ['report', 'complaints.0.severity', 'shrug'],
+    ['regions', 'walls.0.between', ['r1']],
+    ['inks', 'paper.surface', 'wet'],
+    ['inks', 'inks.0.gain', 0.6],
+    ['inks', 'inks.0.lab', [200, 0, 0]],
+    ['inks', 'inks', []],
+  ])('%s refuses %s = %j', (name, path, field) => {
+    expect(misfitsOf(name, replaced(GOOD[name], path, field)).length).toBeGreaterThan(0);
+  });
+
+  it('job fits the job that version 1 saved', () => {
+    const saved: unknown = JSON.parse(readFileSync(new URL('job-version-1.json', import.meta.url), 'utf8'));
+    expect(misfitsOf('job', saved)).toEqual([]);
+  });
+});

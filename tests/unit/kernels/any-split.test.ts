@@ -1,0 +1,269 @@
+import { createHash } from 'node:crypto';
+import { describe, expect, it } from 'vitest';
+import { printModel } from '../../../src/ink/model.ts';
+import { proofTable } from '../../../src/ink/proof-table.ts';
+import { components } from '../../../workers/kernels/components.ts';
+import { bandKernels } from '../../../workers/kernels/index.ts';
+import { latticeOf } from '../../../workers/kernels/lattice.ts';
+import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
+import { emptyLabels, flatPlane, randomPicture, randomPlane, sharedBytes } from '../support/pictures.ts';
+import { randomOf, shuffled } from '../support/random.ts';
+
+const width = 61;
+const height = 53;
+const PIXELS = width * height;
+
+/** A kernel with everything it reads and everything it writes. */
+interface Trial {
+  run(from: number, to: number): void;
+  reads: readonly ArrayBufferView[];
+  writes: readonly ArrayBufferView[];
+  /** Rows, or columns, of what it writes. */
+  extent: number;
+}
+
+const plane = () => flatPlane(width, height);
+const tones = (seed: number) => randomPlane(width, height, seed);
+const table = Uint8Array.from({ length: 256 }, (_, v) => (v * 7 + 3) & 255);
+
+function someLabels(): LabelPlane {
+  const labels = emptyLabels(width, height);
+  const { data } = randomPicture(width, height, 0.4, 3);
+  components({ data, width, height, from: 0, to: 0, neighbours: 4, labels: labels.data });
+  return labels;
+}
+
+/** Distances along columns to marks of some density; what other kernels go on from. */
+function columnsTo(data: Uint8Array, lowest: number, limit: number, framed: boolean): Uint16Array {
+  const out = new Uint16Array(PIXELS);
+  bandKernels.columnDistance({ data, width, height, lowest, highest: 255, limit, framed, out }, 0, width);
+  return out;
+}
+
+function inksOf(count: number) {
+  const inks = Array.from({ length: count }, (_, i) => ({
+    id: `i${i}`,
+    name: `Ink ${i}`,
+    lab: [80 - 9 * i, 30 - 13 * i, 20 + 7 * i] as [number, number, number],
+    opacity: 0.02,
+  }));
+  return { paper: { lab: [95, 0, -2] as [number, number, number], surface: 'uncoated' as const }, inks };
+}
+
+function paint(count: number) {
+  const random = randomOf(count);
+  const steps = [0, 0, 51, 128, 255];
+  const plates: Plane[] = Array.from({ length: count }, () => {
+    const plate = plane();
+    for (let i = 0; i < PIXELS; i++) plate.data[i] = steps[Math.floor(random() * steps.length)]!;
+    return plate;
+  });
+  const toScreen = [1.2, -0.1, 0, 0, 1, 0, 0, -0.2, 1.3];
+  return { plates, texture: tones(7), depth: 0.12, toScreen, encoding: table, out: sharedBytes(PIXELS * 3) };
+}
+
+const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
+  columnDistance() {
+    const { data } = randomPicture(width, height, 0.05, 1);
+    const out = new Uint16Array(PIXELS);
+    const args = { data, width, height, lowest: 255, highest: 255, limit: 9, framed: false, out };
+    return {
+      run: (a, b) => bandKernels.columnDistance(args, a, b),
+      reads: [data],
+      writes: [out],
+      extent: width,
+    };
+  },
+  coverage() {
+    const pixels = Uint8Array.from({ length: PIXELS * 4 }, (_, i) => (i * 73 + (i >> 5)) & 255);
+    const line = plane();
+    const args = { pixels, bands: 4, channel: 'darkness', table, line } as const;
+    return {
+      run: (a, b) => bandKernels.coverage(args, a, b),
+      reads: [pixels, table],
+      writes: [line.data],
+      extent: height,
+    };
+  },
+  depth() {
+    const columns = columnsTo(randomPicture(width, height, 0.05, 1).data, 255, 9, false);
+    const out = new Uint8Array(PIXELS);
+    const args = { columns, width, table: table.slice(0, 40), beyond: 255, out };
+    return { run: (a, b) => bandKernels.depth(args, a, b), reads: [columns], writes: [out], extent: height };
+  },
+  eraseMarks() {
+    const labels = someLabels().data;
+    const stays = Uint8Array.from({ length: PIXELS }, (_, i) => i & 1);
+    const line = tones(2);
+    const out = plane();
+    const run = (a: number, b: number) => bandKernels.eraseMarks({ labels, line, stays, out }, a, b);
+    return { run, reads: [labels, stays, line.data], writes: [out.data], extent: height };
+  },
+  fill() {
+    const labels = someLabels();
+    const tints = Uint8Array.from({ length: PIXELS }, (_, i) => (i * 31) & 255);
+    const plates = [
+      { out: plane(), tints },
+      { out: plane(), tints: tints.slice().reverse() },
+    ];
+    return {
+      run: (a, b) => bandKernels.fill({ labels, plates }, a, b),
+      reads: [labels.data, tints],
+      writes: plates.map(({ out }) => out.data),
+      extent: height,
+    };
+  },
+  grain() {
+    const plate = tones(3);
+    const out = plane();
+    const lattice = latticeOf(1);
+    const look = { pixelMm: 0.1, sizeMm: 0.6, strength: 0.8, hardness: 0.4, openSolids: 0.1, seed: 9 };
+    const run = (a: number, b: number) => bandKernels.grain({ plate, out, lattice, ...look }, a, b);
+    return { run, reads: [plate.data, lattice], writes: [out.data], extent: height };
+  },
+  grow() {
+    const labels = someLabels().data;
+    const sites = Uint8Array.from(labels, (label) => (label === 0 ? 0 : 255));
+    const columns = columnsTo(sites, 255, 5, false);
+    const out = new Uint32Array(PIXELS);
+    const run = (a: number, b: number) =>
+      bandKernels.grow({ labels, columns, width, height, reach2: 20.5, out }, a, b);
+    return { run, reads: [labels, columns], writes: [out], extent: height };
+  },
+  heavier() {
+    const line = randomPicture(width, height, 0.05, 4);
+    const columns = columnsTo(line.data, 1, 4, false);
+    const out = plane();
+    const run = (a: number, b: number) =>
+      bandKernels.heavier({ line, columns, radius: 2.3, inverted: false, out }, a, b);
+    return { run, reads: [line.data, columns], writes: [out.data], extent: height };
+  },
+  offset() {
+    const plate = tones(5);
+    const out = plane();
+    const place = { xx: 0.999, xy: 0.013, x0: -1.37, yx: -0.013, yy: 1.002, y0: 2.61 };
+    const run = (a: number, b: number) => bandKernels.offset({ plate, out, place }, a, b);
+    return { run, reads: [plate.data], writes: [out.data], extent: height };
+  },
+  paperTexture() {
+    const out = plane();
+    const lattice = latticeOf(2);
+    const args = { out, lattice, pixelMm: 0.1, toothMm: 0.4, tooth: 0.6, fibres: 1, seed: 5 };
+    const run = (a: number, b: number) => bandKernels.paperTexture(args, a, b);
+    return { run, reads: [lattice], writes: [out.data], extent: height };
+  },
+  printLine() {
+    const [fill, line, knockout, out] = [tones(6), tones(7), tones(8), plane()];
+    const run = (a: number, b: number) =>
+      bandKernels.printLine({ fill, line, knockout, tint: 200, out }, a, b);
+    return { run, reads: [fill.data, line.data, knockout.data], writes: [out.data], extent: height };
+  },
+  proof() {
+    const args = paint(3);
+    const { size, data } = proofTable(printModel(inksOf(3)));
+    const reads = [...args.plates.map((plate) => plate.data), args.texture.data, args.encoding, data];
+    const run = (a: number, b: number) => bandKernels.proof({ ...args, size, table: data }, a, b);
+    return { run, reads, writes: [args.out], extent: height };
+  },
+  proofMany() {
+    const args = paint(6);
+    const print = inksOf(6);
+    const reads = [...args.plates.map((plate) => plate.data), args.texture.data, args.encoding];
+    const run = (a: number, b: number) => bandKernels.proofMany({ ...args, print }, a, b);
+    return { run, reads, writes: [args.out], extent: height };
+  },
+  reduceCoverage() {
+    const from = tones(9);
+    const to = flatPlane(21, 18);
+    const run = (a: number, b: number) => bandKernels.reduceCoverage({ from, to, scale: 3 }, a, b);
+    return { run, reads: [from.data], writes: [to.data], extent: 18 };
+  },
+  reduceLabels() {
+    const from = someLabels();
+    const to = emptyLabels(21, 18);
+    const run = (a: number, b: number) => bandKernels.reduceLabels({ from, to, scale: 3 }, a, b);
+    return { run, reads: [from.data], writes: [to.data], extent: 18 };
+  },
+  relabel() {
+    const from = someLabels().data;
+    const to = new Uint32Array(PIXELS);
+    const names = Uint32Array.from({ length: PIXELS }, (_, i) => PIXELS - i);
+    const run = (a: number, b: number) => bandKernels.relabel({ from, to, width, table: names }, a, b);
+    return { run, reads: [from, names], writes: [to], extent: height };
+  },
+  squaredDistance() {
+    const columns = columnsTo(randomPicture(width, height, 0.02, 1).data, 255, 65_534, true);
+    const out = new Uint32Array(PIXELS);
+    const run = (a: number, b: number) => bandKernels.squaredDistance({ columns, width, out }, a, b);
+    return { run, reads: [columns], writes: [out], extent: height };
+  },
+  toneTable() {
+    const from = tones(10);
+    const to = plane();
+    const run = (a: number, b: number) => bandKernels.toneTable({ from, to, table }, a, b);
+    return { run, reads: [from.data, table], writes: [to.data], extent: height };
+  },
+  within() {
+    const [before, after, mask, out] = [tones(11), tones(12), tones(13), plane()];
+    const run = (a: number, b: number) => bandKernels.within({ before, after, mask, out }, a, b);
+    return { run, reads: [before.data, after.data, mask.data], writes: [out.data], extent: height };
+  },
+};
+
+function hashOf(views: readonly ArrayBufferView[]): string {
+  const hash = createHash('sha256');
+  for (const { buffer, byteOffset, byteLength } of views)
+    hash.update(new Uint8Array(buffer, byteOffset, byteLength).slice());
+  return hash.digest('hex');
+}
+
+/** What a kernel writes over bytes that were all `before`. */
+function written(trial: Trial, before: number, slices: readonly [number, number][]): string {
+  for (const { buffer, byteOffset, byteLength } of trial.writes)
+    new Uint8Array(buffer, byteOffset, byteLength).fill(before);
+  for (const [from, to] of slices) trial.run(from, to);
+  return hashOf(trial.writes);
+}
+
+/** `extent` cut into slices of the given sizes, over and over. */
+function cut(extent: number, sizes: readonly number[]): [number, number][] {
+  const slices: [number, number][] = [];
+  for (let from = 0, k = 0; from < extent; k++) {
+    const to = Math.min(extent, from + sizes[k % sizes.length]!);
+    slices.push([from, to]);
+    from = to;
+  }
+  return slices;
+}
+
+describe.each(Object.entries(TRIALS))('%s', (_, make) => {
+  const trial = make();
+  const { extent } = trial;
+  const whole = written(trial, 0xaa, [[0, extent]]);
+
+  it('writes every byte of its output', () => {
+    expect(written(trial, 0x55, [[0, extent]])).toBe(whole);
+  });
+
+  it('writes the same bytes for any split of its range, in any order', () => {
+    for (const sizes of [[1], [7, 3, 11, 1, 5], [64], [extent - 1]])
+      expect(written(trial, 0x55, shuffled(cut(extent, sizes), 8))).toBe(whole);
+  });
+
+  it('writes the same bytes when slices are done twice', () => {
+    const slices = cut(extent, [9, 4]);
+    expect(written(trial, 0x55, shuffled([...slices, ...slices], 2))).toBe(whole);
+  });
+
+  it('writes nothing for an empty range', () => {
+    const untouched = written(trial, 0x55, []);
+    expect(written(trial, 0x55, [[5, 5]])).toBe(untouched);
+    expect(untouched).not.toBe(whole);
+  });
+
+  it('leaves what it reads as it was', () => {
+    const before = hashOf(trial.reads);
+    written(trial, 0x55, cut(extent, [6]));
+    expect(hashOf(trial.reads)).toBe(before);
+  });
+});
