@@ -16,4 +16,8 @@ export type Complaint = z.infer<typeof complaintSchema>;
 /** Bad input: the message is one line that says what is wrong and what to do. */
 export class BadInput extends Error {
   override readonly name = 'BadInput';
+
+  constructor(message: string) {
+    super(message.replace(/\s+/g, ' '));
+  }
 }

@@ -28,6 +28,7 @@ export function parseJob(text: string, kinds: NodeKinds): Job {
   for (const node of job.graph.nodes)
     checkShape(kinds.get(node.kind)!.settings, node.settings, `settings of "${node.id}"`);
   checkColourways(job);
+  refuseDoubles('remembered regions', job.register.regions);
   return job;
 }
 
@@ -63,23 +64,36 @@ function readJson(text: string): unknown {
   }
 }
 
+/** Deepest nesting of a job file: far above any real job, below what a checker's stack bears. */
+const MOST_DEPTH = 64;
+
 function refuseForbiddenKeys(value: unknown): void {
-  const open = [value];
+  const open = [{ value, depth: 0 }];
   while (open.length > 0) {
-    const at = open.pop();
-    if (at === null || typeof at !== 'object') continue;
-    for (const [key, field] of Object.entries(at)) {
+    const at = open.pop()!;
+    if (at.value === null || typeof at.value !== 'object') continue;
+    if (at.depth > MOST_DEPTH)
+      throw new BadInput(`the job is nested more than ${MOST_DEPTH} deep; it is damaged`);
+    for (const [key, field] of Object.entries(at.value)) {
       if (FORBIDDEN_KEYS.has(key))
         throw new BadInput(`the job holds a field named "${key}", which no job has; it is damaged`);
-      open.push(field);
+      open.push({ value: field, depth: at.depth + 1 });
     }
   }
 }
 
+/** @throws BadInput when two of them have one id */
+function refuseDoubles(what: string, list: readonly { id: string }[]): void {
+  const seen = new Set<string>();
+  for (const { id } of list) {
+    if (seen.has(id)) throw new BadInput(`two ${what} are called "${id}"; give one another id`);
+    seen.add(id);
+  }
+}
+
 function checkColourways(job: Job): void {
+  refuseDoubles('colourways', job.colourways);
   const ids = job.colourways.map((colourway) => colourway.id);
-  const double = ids.find((id, i) => ids.indexOf(id) !== i);
-  if (double) throw new BadInput(`two colourways are called "${double}"; give one another id`);
   if (!ids.includes(job.colourway))
     throw new BadInput(
       `the colourway in use, "${job.colourway}", is not in the job; it holds ${ids.join(', ')}`,

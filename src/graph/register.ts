@@ -36,9 +36,6 @@ export type FoundRegion = Omit<RegisterEntry, 'id'>;
 /** Two regions match at all when boxes and areas agree at least this well. */
 const LEAST_LIKENESS = 0.3;
 
-/** Entries are looked up in square cells of this size, mm. */
-const CELL_MM = 10;
-
 /** Overlap of two boxes over their union, 0..1; a box without area counts as a thin one. */
 function boxOverlap(a: FoundRegion['boxMm'], b: FoundRegion['boxMm']): number {
   const width = Math.min(a[2], b[2]) - Math.max(a[0], b[0]);
@@ -49,45 +46,103 @@ function boxOverlap(a: FoundRegion['boxMm'], b: FoundRegion['boxMm']): number {
 }
 
 /**
- * How sure it is that two finds are one region, 0..1: box overlap times area ratio, lowered by the distance of
- * the anchors against the size of the region. 1 only for the same place and size.
+ * How sure it is that two finds are one region, 0..1: box overlap times area ratio, lowered by the distance of the
+ * anchors against the size of the boxes. 1 only for the same place and size.
  */
 function likeness(a: FoundRegion, b: FoundRegion): number {
   const ratio = Math.min(a.areaMm2, b.areaMm2) / Math.max(a.areaMm2, b.areaMm2, 1e-9);
   const dx = a.anchorMm[0] - b.anchorMm[0];
   const dy = a.anchorMm[1] - b.anchorMm[1];
-  const reach = Math.max(a.areaMm2, b.areaMm2, 1e-9);
-  return boxOverlap(a.boxMm, b.boxMm) * ratio * (1 / (1 + (dx * dx + dy * dy) / reach));
+  const size = Math.max(sideOf(a), sideOf(b));
+  return boxOverlap(a.boxMm, b.boxMm) * ratio * (1 / (1 + (dx * dx + dy * dy) / (size * size)));
 }
 
-function cellsOf(box: FoundRegion['boxMm']): string[] {
-  const cells: string[] = [];
-  for (let y = Math.floor(box[1] / CELL_MM); y <= Math.floor(box[3] / CELL_MM); y++)
-    for (let x = Math.floor(box[0] / CELL_MM); x <= Math.floor(box[2] / CELL_MM); x++)
-      cells.push(`${x},${y}`);
-  return cells;
+/** The longer side of a region's box, mm. */
+function sideOf({ boxMm: [left, top, right, bottom] }: FoundRegion): number {
+  return Math.max(right - left, bottom - top, 1e-6);
 }
 
-function anchorCell(region: FoundRegion): string {
-  return `${Math.floor(region.anchorMm[0] / CELL_MM)},${Math.floor(region.anchorMm[1] / CELL_MM)}`;
+/** Boxes are filed by the power of two of their longer side, in square cells twice as wide. */
+function levelOf(side: number): number {
+  return Math.floor(Math.log2(side));
 }
 
-/** All pairs of a find and an entry that could be one region, the surest first. */
-function pairs(found: readonly FoundRegion[], entries: readonly RegisterEntry[]) {
-  const byCell = new Map<string, number[]>();
+function centreOf({ boxMm: [left, top, right, bottom] }: FoundRegion): [number, number] {
+  return [(left + right) / 2, (top + bottom) / 2];
+}
+
+/** Indices of entries by level and cell of the middle of their box. */
+function fileEntries(
+  entries: readonly RegisterEntry[],
+  open: (entry: number) => boolean,
+): Map<string, number[]> {
+  const files = new Map<string, number[]>();
   entries.forEach((entry, i) => {
-    const cell = anchorCell(entry);
-    const there = byCell.get(cell);
+    if (!open(i)) return;
+    const level = levelOf(sideOf(entry));
+    const [x, y] = centreOf(entry).map((mm) => Math.floor(mm / 2 ** (level + 1)));
+    const key = `${level} ${x} ${y}`;
+    const there = files.get(key);
     if (there) there.push(i);
-    else byCell.set(cell, [i]);
+    else files.set(key, [i]);
   });
-  const list: { find: number; entry: number; score: number }[] = [];
+  return files;
+}
+
+/**
+ * Entries whose box could overlap a region's well enough: then neither longer side is below `LEAST_LIKENESS` of the
+ * other, and the middles are no farther apart than both half sides together.
+ */
+function near(region: FoundRegion, files: ReadonlyMap<string, readonly number[]>): number[] {
+  const side = sideOf(region);
+  const centre = centreOf(region);
+  const found: number[] = [];
+  for (let level = levelOf(side * LEAST_LIKENESS); level <= levelOf(side / LEAST_LIKENESS); level++) {
+    const cell = 2 ** (level + 1);
+    const reach = (side + cell) / 2;
+    const [left, top] = centre.map((mm) => Math.floor((mm - reach) / cell)) as [number, number];
+    const [right, bottom] = centre.map((mm) => Math.floor((mm + reach) / cell)) as [number, number];
+    for (let y = top; y <= bottom; y++)
+      for (let x = left; x <= right; x++) found.push(...(files.get(`${level} ${x} ${y}`) ?? []));
+  }
+  return found;
+}
+
+interface Pair {
+  find: number;
+  entry: number;
+}
+
+/** Place and size to a micrometre: equal for a region that did not change. */
+function exactly({ anchorMm, areaMm2, boxMm }: FoundRegion): string {
+  return [...anchorMm, areaMm2, ...boxMm].map((value) => Math.round(value * 1000)).join(' ');
+}
+
+/** Regions that did not change at all. */
+function sameAsBefore(found: readonly FoundRegion[], entries: readonly RegisterEntry[]): Pair[] {
+  const byPlace = new Map(entries.map((entry, i) => [exactly(entry), i]));
+  return found.flatMap((region, find) => {
+    const entry = byPlace.get(exactly(region));
+    return entry === undefined ? [] : [{ find, entry }];
+  });
+}
+
+/** All other pairs that could be one region, the surest first. */
+function likelyPairs(
+  found: readonly FoundRegion[],
+  entries: readonly RegisterEntry[],
+  same: readonly Pair[],
+): Pair[] {
+  const settledFinds = new Set(same.map(({ find }) => find));
+  const settledEntries = new Set(same.map(({ entry }) => entry));
+  const files = fileEntries(entries, (entry) => !settledEntries.has(entry));
+  const list: (Pair & { score: number })[] = [];
   found.forEach((region, find) => {
-    for (const cell of cellsOf(region.boxMm))
-      for (const entry of byCell.get(cell) ?? []) {
-        const score = likeness(region, entries[entry]!);
-        if (score >= LEAST_LIKENESS) list.push({ find, entry, score });
-      }
+    if (settledFinds.has(find)) return;
+    for (const entry of near(region, files)) {
+      const score = likeness(region, entries[entry]!);
+      if (score >= LEAST_LIKENESS) list.push({ find, entry, score });
+    }
   });
   return list.sort((a, b) => b.score - a.score || a.find - b.find || a.entry - b.entry);
 }
@@ -106,7 +161,8 @@ export function assignIds(
 ): { ids: string[]; register: RegionRegister } {
   const ids = new Array<string>(found.length).fill('');
   const taken = new Set<number>();
-  for (const { find, entry } of pairs(found, register.regions)) {
+  const same = sameAsBefore(found, register.regions);
+  for (const { find, entry } of [...same, ...likelyPairs(found, register.regions, same)]) {
     if (ids[find] !== '' || taken.has(entry)) continue;
     ids[find] = register.regions[entry]!.id;
     taken.add(entry);

@@ -31,8 +31,8 @@ export function offset(args: OffsetArgs, from: number, to: number): void {
       const sy = yx * x + rowY;
       const ix = Math.floor(sx);
       const iy = Math.floor(sy);
-      const fx = Math.floor((sx - ix) * 256);
-      const fy = Math.floor((sy - iy) * 256);
+      const fx = Math.floor((sx - ix) * 256 + 0.5);
+      const fy = Math.floor((sy - iy) * 256 + 0.5);
       const inside = ix >= 0 && iy >= 0 && ix + 1 < width && iy + 1 < height;
       const p = iy * width + ix;
       const a = inside ? data[p]! : at(ix, iy);

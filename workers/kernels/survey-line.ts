@@ -9,8 +9,6 @@ export interface Survey {
   channel: Channel;
   /** The raw value that counts as full line, 1..255. */
   full: number;
-  /** The strongest raw value found, 0..255: 0 for an empty sheet. */
-  strongest: number;
 }
 
 /** A pixel below this strength counts as paper. */
@@ -50,12 +48,8 @@ export function surveyLine(args: SurveyArgs): Survey {
   }
   const oneHue = coloured > 0.9 * marked && densestWindow(hues) > 0.98 * coloured;
   const channel = oneHue ? 'colour' : 'darkness';
-  const strongest = Math.max(
-    0,
-    strengths[channel].findLastIndex((count) => count > 0),
-  );
   const full = oneHue ? highLevel(strengths.colour, Math.max(8, marked * 0.02)) : 255;
-  return { channel, full: Math.max(full, MARKED), strongest };
+  return { channel, full: Math.max(full, MARKED) };
 }
 
 /** Slot of a pixel's hue, or -1 where it is too grey to have one. */

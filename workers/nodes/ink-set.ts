@@ -3,6 +3,8 @@ import { inkSet as kind } from '../../src/nodes/ink-set.ts';
 import { evaluation } from '../engine/evaluation.ts';
 
 export const inkSet = evaluation(kind, async ({ settings }) => {
+  const double = settings.inks.find(({ id }, i) => settings.inks.findIndex((ink) => ink.id === id) !== i);
+  if (double) throw new BadInput(`two inks are called "${double.id}"; give one another id`);
   const inks = new Map(settings.inks.map((ink) => [ink.id, ink]));
   const seen = new Set<string>();
   const plates = settings.plates.map((plate, i) => {

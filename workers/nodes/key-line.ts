@@ -3,8 +3,8 @@ import { evaluation, type Tools } from '../engine/evaluation.ts';
 import { samePlates } from '../engine/same-plates.ts';
 import { mmToPx, type Plane } from '../kernels/plane.ts';
 
-/** Coverage from which a pixel counts as wholly inside the line, past its soft edge. */
-const FULL = 250;
+/** Coverage of a pixel that lies wholly inside the line, past its soft edge. */
+const FULL = 255;
 
 export const keyLine = evaluation(kind, async ({ settings, inputs, tools }) => {
   const { plates, drawing, area } = inputs;

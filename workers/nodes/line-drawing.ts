@@ -29,13 +29,14 @@ export const lineDrawing = evaluation(kind, async ({ settings, tools }) => {
   complaints.forEach(tools.complain);
 
   const survey = await tools.whole('surveyLine', { pixels, bands });
-  if (survey.strongest < LEAST_MARK)
-    throw new BadInput(
-      `${name}: no line in it: nothing is darker than the paper; check that it is the right file`,
-    );
   const channel = settings.channel === 'auto' ? survey.channel : settings.channel;
   const line = tools.plane(width, height);
   await tools.bands('coverage', { pixels, bands, channel, table: gain(survey, channel), line }, height);
+  const counts = await tools.whole('histogram', { data: line.data });
+  if (!counts.some((count, value) => count > 0 && value >= LEAST_MARK))
+    throw new BadInput(
+      `${name}: no line in it: nothing is darker than the paper; check that it is the right file`,
+    );
   const mm = [(width * 25.4) / ppi, (height * 25.4) / ppi] as const;
   return { drawing: { type: 'drawing', line, ppi, mm, artAt: settings.artAt } };
 });

@@ -86,14 +86,13 @@ describe('the survey of a line', () => {
     expect(surveyOf(sheet([255], ...times(20, [0])))).toEqual({
       channel: 'darkness',
       full: 255,
-      strongest: 255,
     });
     expect(surveyOf(sheet(WHITE, ...times(20, [0, 0, 0])))).toMatchObject({ channel: 'darkness', full: 255 });
   });
 
   it('reads black on transparency by darkness', () => {
     const found = surveyOf(sheet([0, 0, 0, 0], ...times(20, [0, 0, 0, 255])));
-    expect(found).toEqual({ channel: 'darkness', full: 255, strongest: 255 });
+    expect(found).toEqual({ channel: 'darkness', full: 255 });
     expect(surveyOf(sheet([0, 0], ...times(20, [0, 255])))).toEqual(found);
   });
 
@@ -101,18 +100,17 @@ describe('the survey of a line', () => {
     expect(surveyOf(sheet(WHITE, ...times(20, [255, 255, 0])))).toEqual({
       channel: 'colour',
       full: 255,
-      strongest: 255,
     });
   });
 
   it('reads a pale line of one hue by its colour, and raises it to full', () => {
     const pale = surveyOf(sheet(WHITE, ...times(20, [155, 205, 255]), ...times(5, [205, 230, 255])));
-    expect(pale).toEqual({ channel: 'colour', full: 100, strongest: 100 });
+    expect(pale).toEqual({ channel: 'colour', full: 100 });
   });
 
   it('does not let a few stronger pixels of the one hue set what is full', () => {
     const found = surveyOf(sheet(WHITE, ...times(400, [155, 205, 255]), ...times(2, [55, 155, 255])));
-    expect(found).toMatchObject({ channel: 'colour', full: 100, strongest: 200 });
+    expect(found).toMatchObject({ channel: 'colour', full: 100 });
   });
 
   it('reads lines of two hues by darkness', () => {
@@ -128,12 +126,6 @@ describe('the survey of a line', () => {
   it('takes a red that lies on both ends of the circle of hues for one hue', () => {
     const found = surveyOf(sheet(WHITE, ...times(20, [255, 0, 20]), ...times(20, [255, 20, 0])));
     expect(found).toMatchObject({ channel: 'colour', full: 255 });
-  });
-
-  it('says how strong the strongest mark is: 0 on an empty sheet', () => {
-    expect(surveyOf(sheet(WHITE)).strongest).toBe(0);
-    expect(surveyOf(sheet([255], [245])).strongest).toBe(10);
-    expect(surveyOf(sheet([0, 0, 0, 0])).strongest).toBe(0);
   });
 
   it('never calls less than a clear mark full', () => {
