@@ -14,7 +14,8 @@ function main(): void {
     process.exit(1);
   }
   console.log('no Chromium found: installing the Debian package');
-  const apt = (...args: string[]) => execFileSync('apt-get', args, { stdio: ['ignore', 'inherit', 'inherit'] });
+  const apt = (...args: string[]) =>
+    execFileSync('apt-get', args, { stdio: ['ignore', 'inherit', 'inherit'] });
   apt('update', '-q');
   apt('install', '-y', '-q', '--no-install-recommends', 'chromium');
 }
