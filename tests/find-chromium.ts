@@ -5,7 +5,10 @@ import { findChromium } from './chromium.ts';
 /** Before the tests: say which Chromium they use, installing Debian's where that is possible. */
 function main(): void {
   const found = findChromium();
-  if (found) return console.log(`browser tests use ${found}`);
+  if (found) {
+    console.log(`browser tests use ${found}`);
+    return;
+  }
   const canInstall = process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
   if (!canInstall) {
     console.error(
