@@ -75,8 +75,10 @@ async function joinSmallAreas(
   const { width, height } = labels;
   const area = await tools.whole('countLabels', { labels: labels.data, count });
   if (!area.some((px, label) => label > 0 && px < smallest)) return { free: labels, filled, count };
-  const fill = await tools.whole('countLabels', { labels: filled.data, count });
-  const touching = await tools.whole('borders', { labels: filled.data, width, height, count });
+  const [fill, touching] = await Promise.all([
+    tools.whole('countLabels', { labels: filled.data, count }),
+    tools.whole('borders', { labels: filled.data, width, height, count }),
+  ]);
   const joined = joinSmall(area, fill, touching, smallest);
   const renamed = async (from: LabelPlane): Promise<LabelPlane> => {
     const to = tools.labels(width, height);
@@ -101,16 +103,12 @@ async function measured(
   const distance2 = tools.labels(width, height).data;
   await tools.bands('squaredDistance', { columns, width, out: distance2 }, height);
   tools.free(columns);
-  const measures = await tools.whole('measureRegions', {
-    labels: free.data,
-    distance2,
-    width,
-    height,
-    count,
-  });
+  const [measures, touching] = await Promise.all([
+    tools.whole('measureRegions', { labels: free.data, distance2, width, height, count }),
+    tools.whole('borders', { labels: filled.data, width, height, count }),
+  ]);
   tools.free(distance2);
   tools.free(free.data);
-  const touching = await tools.whole('borders', { labels: filled.data, width, height, count });
   return { table: tableOf(measures, touching, count, width, ppi), labels: filled };
 }
 
