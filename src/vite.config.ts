@@ -5,7 +5,6 @@ import { defineConfig } from 'vitest/config';
 import { keyblockCommands } from '../tests/browser/commands.ts';
 import { CHROMIUM_FLAGS, findChromium } from '../tests/chromium.ts';
 
-const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const repo = fileURLToPath(new URL('..', import.meta.url));
 
 /** Shared memory needs a cross-origin isolated page: these two headers, on every response. */
@@ -42,7 +41,6 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     assetsInlineLimit: 0,
-    rollupOptions: { input: [file('./index.html'), file('./app.html')] },
   },
   test: {
     projects: [
@@ -60,7 +58,7 @@ export default defineConfig({
         root: repo,
         test: {
           name: 'chromium',
-          include: ['tests/browser/**/*.test.ts'],
+          include: ['tests/browser/*.test.{ts,tsx}'],
           testTimeout: 120_000,
           browser: {
             enabled: true,
@@ -72,6 +70,17 @@ export default defineConfig({
             instances: [{ browser: 'chromium' }],
             commands: keyblockCommands,
           },
+        },
+      },
+      {
+        extends: true,
+        root: repo,
+        test: {
+          name: 'journeys',
+          include: ['tests/browser/journeys/*.test.ts'],
+          globalSetup: ['tests/browser/journeys/serve.ts'],
+          testTimeout: 240_000,
+          fileParallelism: false,
         },
       },
     ],

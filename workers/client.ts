@@ -9,6 +9,7 @@ import type { TaskInput, TaskName, TaskResult } from './tasks/index.ts';
 export { Cancelled } from './engine/cancel.ts';
 export type { OnProgress, ProgressReport } from './engine/progress.ts';
 export type { Asset } from './engine/tools.ts';
+export type { ClientPicture, ClientPictureInput } from './tasks/client-picture.ts';
 export type { Overview, PlateOverview, PlateThumbnail } from './tasks/overview.ts';
 export type { Picture, Show } from './tasks/picture.ts';
 export type { MappedRegion, RegionMap } from './tasks/region-map.ts';

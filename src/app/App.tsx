@@ -7,6 +7,7 @@ import { setView } from '../store/view-store.ts';
 import { PrintView } from '../view/PrintView.tsx';
 import styles from './App.module.css';
 import { DeliverButton } from './files/DeliverButton.tsx';
+import { FilesLayer } from './files/FilesLayer.tsx';
 import { JobMenu } from './files/JobMenu.tsx';
 import { openFirstJob } from './files/open-first-job.ts';
 import { panels, views } from './registries.ts';
@@ -90,23 +91,32 @@ export function App() {
   const open = useJobState((state) => state.job !== null);
   useShortcuts();
   if (typeof engine === 'string') return <p role="alert">{engine}</p>;
-  if (!engine || !open) return <p role="status">{strings.opening}</p>;
+  if (!engine || !open)
+    return (
+      <>
+        <p className={styles.opening} role="status">
+          {strings.opening}
+        </p>
+        <FilesLayer client={engine} />
+      </>
+    );
   return (
     <div className={styles.window}>
       <Bar client={engine} />
-      <aside className={styles.left}>
+      <aside className={styles.left} aria-label={strings.columns.left}>
         <Panels column="left" />
       </aside>
       <main className={styles.print}>
         <PrintView />
       </main>
-      <aside className={styles.right}>
+      <aside className={styles.right} aria-label={strings.columns.right}>
         <Panels column="right" />
       </aside>
       <footer className={styles.strip}>
         <Panels column="strip" />
         <Status />
       </footer>
+      <FilesLayer client={engine} />
     </div>
   );
 }

@@ -2,7 +2,9 @@ import { Docket } from '../docket/Docket.tsx';
 import { redo, undo } from '../store/job-store.ts';
 import { resultsStore } from '../store/results-store.ts';
 import { recipeShortcuts } from '../view/recipe-shortcuts.ts';
+import { zoomShortcuts } from '../view/zoom-shortcuts.ts';
 import { Wiring } from '../wiring/Wiring.tsx';
+import { fileShortcuts } from './files/file-shortcuts.ts';
 import { Colourways } from './panels/Colourways.tsx';
 import { Plates } from './panels/Plates.tsx';
 import { Recipes } from './panels/Recipes.tsx';
@@ -33,5 +35,7 @@ export const views: readonly View[] = [
 export const shortcuts: readonly Shortcut[] = [
   { keys: 'Mod+z', name: strings.app.undo, run: undo },
   { keys: 'Mod+Shift+z', name: strings.app.redo, run: redo },
+  ...fileShortcuts,
   ...recipeShortcuts,
+  ...zoomShortcuts,
 ];

@@ -4,5 +4,6 @@ export const strings = {
   isolation:
     'This page needs shared memory: its host must send the headers Cross-Origin-Opener-Policy: same-origin and Cross-Origin-Embedder-Policy: require-corp.',
   opening: 'Opening',
+  columns: { left: 'Plates and recipes', right: 'Wiring and settings' },
   views: { label: 'What the print shows', proof: 'proof', plate: 'plate', regions: 'regions' },
 } as const;

@@ -57,14 +57,6 @@ export async function readJob(path: string, needed: (job: Job) => readonly strin
   return { job, assets };
 }
 
-/** Assets that the nodes of a job name in their settings. */
-export function assetsInUse(job: Job): string[] {
-  const hashes = job.graph.nodes
-    .map((node) => node.settings.asset)
-    .filter((asset) => typeof asset === 'string');
-  return [...new Set(hashes)];
-}
-
 /** The job with another drawing in its first Line drawing. */
 export function withDrawing(job: Job, path: string, bytes: Uint8Array): { job: Job; asset: Asset } {
   const first = job.graph.nodes.find((node) => node.kind === 'line-drawing');

@@ -1,10 +1,11 @@
 import { RENDER_FORMATS, type RenderFormat } from '../../workers/client.ts';
+import { assetsInUse } from '../graph/assets.ts';
 import { BadInput } from '../graph/complaint.ts';
 import type { Job } from '../graph/job.ts';
 import type { Report } from '../graph/report.ts';
 import { readArguments, wholeOf } from './arguments.ts';
 import { BadUse, codeOf } from './outcome.ts';
-import { assetsInUse, type OpenedJob, readBytes, readJob, withDrawing } from './read-job.ts';
+import { type OpenedJob, readBytes, readJob, withDrawing } from './read-job.ts';
 import { withEngine } from './with-engine.ts';
 import { jsonFile, writeFiles } from './write-files.ts';
 

@@ -1,5 +1,7 @@
-import { strFromU8, unzipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
+import { assetsInUse, freshFileName, partsOf } from './assets.ts';
 import { BadInput } from './complaint.ts';
+import type { Job } from './job.ts';
 
 /** Largest single file and largest whole that are unpacked. */
 const MOST_FILE_BYTES = 512 * 1024 * 1024;
@@ -39,4 +41,44 @@ function unzip(archive: Uint8Array, filter: (file: { name: string; originalSize:
     if (error instanceof BadInput) throw error;
     throw new BadInput('the archive is damaged and cannot be unpacked; save the job again');
   }
+}
+
+/** Endings of files that are compressed already: packing them again would cost time and save nothing. */
+const COMPRESSED = new Set(['.png', '.jpg', '.jpeg', '.webp', '.svgz', '.zip', '.ora']);
+/** The first day a ZIP can tell: equal jobs make equal archives. */
+const NO_DATE = new Date(1980, 0, 1);
+
+/**
+ * Packs a job as a `.keyblock` archive. Equal jobs give equal bytes, whenever they are packed.
+ *
+ * Assets that no node uses any more stay out; two of one name get two names.
+ *
+ * @param files bytes by hash
+ * @throws BadInput when a file that the job uses is missing
+ */
+export function packJob(job: Job, files: ReadonlyMap<string, Uint8Array>): Uint8Array<ArrayBuffer> {
+  const entries: Zippable = {};
+  const assets: Job['assets'] = {};
+  const names: string[] = [];
+  for (const hash of assetsInUse(job).sort()) {
+    const wanted = job.assets[hash]?.file ?? hash;
+    const bytes = files.get(hash);
+    if (!bytes) throw new BadInput(`the file ${wanted} of this job is missing; add the drawing again`);
+    const file = freshFileName(wanted, names);
+    names.push(file);
+    assets[hash] = { file };
+    entries[`assets/${file}`] = [unshared(bytes), packing(file)];
+  }
+  const text = `${JSON.stringify({ ...job, assets }, null, 1)}\n`;
+  return zipSync({ 'job.json': [strToU8(text), packing('job.json')], ...entries });
+}
+
+function packing(name: string): { level: 0 | 6; mtime: Date } {
+  const { ending } = partsOf(name);
+  return { level: COMPRESSED.has(ending.toLowerCase()) ? 0 : 6, mtime: NO_DATE };
+}
+
+/** The bytes on memory of their own: files, databases and streams refuse shared memory. */
+export function unshared(bytes: Uint8Array): Uint8Array<ArrayBuffer> {
+  return bytes.buffer instanceof ArrayBuffer ? (bytes as Uint8Array<ArrayBuffer>) : new Uint8Array(bytes);
 }

@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import type { Overview, Picture, ProgressReport, RegionMap } from '../../workers/client.ts';
+import type { Graph } from '../graph/job.ts';
 
 /** A run that takes long enough to tell of. */
 export interface Running {
@@ -13,6 +14,8 @@ export interface Results {
   picture: Picture | null;
   /** Regions by place, to look up what lies under the pointer. */
   regions: RegionMap | null;
+  /** The wiring that the map was made for. */
+  mappedFor: Graph | null;
   /** Plates and nodes: coverage, thumbnails, times, complaints. */
   overview: Overview | null;
   /** Small proofs by colourway id. */
@@ -26,13 +29,19 @@ export interface Results {
   liveBytes: number;
 }
 
-export const resultsStore = createStore<Results>(() => ({
+const NOTHING: Omit<Results, 'running' | 'liveBytes'> = {
   picture: null,
   regions: null,
+  mappedFor: null,
   overview: null,
   thumbnails: new Map(),
-  running: null,
   failure: null,
   seconds: null,
-  liveBytes: 0,
-}));
+};
+
+export const resultsStore = createStore<Results>(() => ({ ...NOTHING, running: null, liveBytes: 0 }));
+
+/** Forgets what belonged to another document. */
+export function clearResults(): void {
+  resultsStore.setState(NOTHING);
+}

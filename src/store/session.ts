@@ -1,7 +1,7 @@
 import { Cancelled, type Client, type TaskOptions } from '../../workers/client.ts';
 import type { Job } from '../graph/job.ts';
 import { jobStore, remember } from './job-store.ts';
-import { type Results, resultsStore } from './results-store.ts';
+import { clearResults, type Results, resultsStore } from './results-store.ts';
 import { type Showing, viewStore } from './view-store.ts';
 
 /** Pictures of 1/n each way: while the hand moves, for lists, for the colourway strip, to look regions up in. */
@@ -11,6 +11,8 @@ const STRIP = 16;
 const MAP = 4;
 /** Most pixels of the fine picture: what every tablet shows without strain. */
 const FINE_PIXELS = 6e6;
+/** Most pixels of the picture for a close look. */
+const CLOSE_PIXELS = 24e6;
 /** How long the hand must rest before the fine picture is made, ms. */
 const REST_MS = 150;
 
@@ -32,37 +34,41 @@ export function startSession(client: Client): () => void {
   let current: AbortController | null = null;
   const known = new Set<string>();
 
-  const restart = async () => {
+  const restart = async (work: (client: Client, round: Round) => Promise<void>) => {
     current?.abort();
     const { job } = jobStore.getState();
     if (!job) return;
     const mine = new AbortController();
     current = mine;
-    const { signal } = mine;
-    publish({ running: { progress: null, cancel: () => mine.abort() }, failure: null });
-    const onProgress: TaskOptions['onProgress'] = (progress) =>
-      publish({ running: { progress, cancel: () => mine.abort() } });
+    const cancel = () => mine.abort();
+    publish({ running: { progress: null, cancel }, failure: null });
+    const onProgress: TaskOptions['onProgress'] = (progress) => publish({ running: { progress, cancel } });
     try {
       await handOver(client, known);
       const { showing } = viewStore.getState();
-      await play(client, { job, showing, options: { onProgress, signal }, signal });
+      await work(client, { job, showing, options: { onProgress, signal: mine.signal }, signal: mine.signal });
     } catch (error) {
       if (!(error instanceof Cancelled) && current === mine) publish({ failure: (error as Error).message });
     } finally {
-      if (current === mine) publish({ running: null });
+      if (current === mine) {
+        current = null;
+        publish({ running: null });
+      }
     }
   };
 
   const stops = [
     jobStore.subscribe((state, before) => {
-      if (onlyRemembered(state.job, before.job)) return;
-      void restart();
+      if (state.opened !== before.opened) clearResults();
+      else if (onlyRemembered(state.job, before.job)) return;
+      void restart(everything);
     }),
     viewStore.subscribe((state, before) => {
-      if (state.showing !== before.showing) void restart();
+      if (state.showing !== before.showing) void restart(everything);
+      else if (state.closeUp && !before.closeUp && current === null) void restart(closeUp);
     }),
   ];
-  void restart();
+  void restart(everything);
   return () => {
     for (const stop of stops) stop();
     current?.abort();
@@ -87,21 +93,41 @@ async function handOver(client: Client, known: Set<string>): Promise<void> {
 }
 
 /** Coarse picture, map of the regions, lists; the fine picture once the hand rests; the strip last. */
-async function play(client: Client, round: Round): Promise<void> {
+async function everything(client: Client, round: Round): Promise<void> {
   const { job, showing, options, signal } = round;
   const started = performance.now();
   publish({ picture: await client.run('picture', { job, show: showing, scale: COARSE }, options) });
-  const regions = await client.run('regionMap', { job, scale: MAP }, options);
-  publish({ regions });
-  remember(regions.register);
+  await mapRegions(client, round);
   publish({ overview: await client.run('overview', { job, scale: LIST }, options) });
   await handRests(signal);
-  const pixels = regions.width * regions.height * MAP * MAP;
-  const scale = Math.max(1, Math.ceil(Math.sqrt(pixels / FINE_PIXELS)));
-  publish({ picture: await client.run('picture', { job, show: showing, scale }, options) });
+  await fine(client, round, FINE_PIXELS);
   const { liveBytes } = await client.memory();
   publish({ seconds: (performance.now() - started) / 1000, liveBytes });
   await strip(client, round);
+  if (viewStore.getState().closeUp) await closeUp(client, round);
+}
+
+/** The map is made again only where the wiring changed: another recipe moves no region. */
+async function mapRegions(client: Client, { job, options }: Round): Promise<void> {
+  const { regions, mappedFor } = resultsStore.getState();
+  if (regions && mappedFor === job.graph) return;
+  const found = await client.run('regionMap', { job, scale: MAP }, options);
+  publish({ regions: found, mappedFor: job.graph });
+  remember(found.register);
+}
+
+/** The picture as fine as `most` pixels allow. */
+async function fine(client: Client, { job, showing, options }: Round, most: number): Promise<void> {
+  const { regions } = resultsStore.getState();
+  const pixels = regions ? regions.width * regions.height * MAP * MAP : 0;
+  const scale = Math.max(1, Math.ceil(Math.sqrt(pixels / most)));
+  if (resultsStore.getState().picture?.scale === scale && most === CLOSE_PIXELS) return;
+  publish({ picture: await client.run('picture', { job, show: showing, scale }, options) });
+}
+
+/** What the person looks at closely, at full size where that is not too much. */
+function closeUp(client: Client, round: Round): Promise<void> {
+  return fine(client, round, CLOSE_PIXELS);
 }
 
 /** Small proofs of all colourways, the one in use first. */

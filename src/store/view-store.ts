@@ -18,6 +18,8 @@ export interface ViewState {
   wiringOpen: boolean;
   /** Whether a finger or pointer moves something just now: previews stay coarse until it rests. */
   handMoves: boolean;
+  /** Whether the print is so large on screen that the fine picture is not fine enough. */
+  closeUp: boolean;
 }
 
 export const viewStore = createStore<ViewState>(() => ({
@@ -27,6 +29,7 @@ export const viewStore = createStore<ViewState>(() => ({
   hovered: null,
   wiringOpen: false,
   handMoves: false,
+  closeUp: false,
 }));
 
 export function setView(change: Partial<ViewState>): void {

@@ -1,17 +1,74 @@
-import { useEffect, useRef } from 'react';
-import { useResults } from '../store/hooks.ts';
+import { useRef } from 'react';
+import { useView } from '../store/hooks.ts';
+import { useDesk } from './desk-store.ts';
+import { pressKey } from './keyboard.ts';
+import { PrintTiles } from './PrintTiles.tsx';
+import styles from './PrintView.module.css';
+import { Readout } from './Readout.tsx';
+import { RegionMark } from './RegionMark.tsx';
+import { Rulers } from './Rulers.tsx';
+import { useSaid } from './said-store.ts';
+import { strings } from './strings.ts';
+import { useCloseUp } from './use-close-up.ts';
+import { useHand } from './use-hand.ts';
+import { useSheet } from './use-sheet.ts';
+import { useWheel } from './use-wheel.ts';
+import { ZoomControls } from './ZoomControls.tsx';
 
-/** The print. */
+/** The sheet's paper and its shadow on the desk. */
+function Sheet() {
+  const { x, y, pxPerMm } = useDesk((state) => state.camera);
+  const sheet = useDesk((state) => state.sheet);
+  if (!sheet) return null;
+  const size = { width: sheet.width * pxPerMm, height: sheet.height * pxPerMm };
+  return <div className={styles.sheet} style={{ ...size, transform: `translate(${x}px, ${y}px)` }} />;
+}
+
+function Said() {
+  return (
+    <p className={styles.said} aria-live="polite">
+      {useSaid()}
+    </p>
+  );
+}
+
+/** The print takes the focus: role application has its own keys. */
+const FOCUSABLE = { tabIndex: 0 };
+
+/** The print on the desk, with rulers, what lies under the pointer, and the tools to tint it. */
 export function PrintView() {
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const picture = useResults((state) => state.picture);
-  useEffect(() => {
-    if (!picture || !canvas.current) return;
-    canvas.current.width = picture.width;
-    canvas.current.height = picture.height;
-    canvas.current
-      .getContext('2d')!
-      .putImageData(new ImageData(picture.pixels, picture.width, picture.height), 0, 0);
-  }, [picture]);
-  return <canvas ref={canvas} style={{ maxHeight: '100%', maxWidth: '100%' }} />;
+  const surface = useRef<HTMLDivElement>(null);
+  const tints = useView((state) => state.inHand !== null);
+  useSheet(surface);
+  useCloseUp();
+  useWheel(surface);
+  const hand = useHand(surface);
+  return (
+    <div className={styles.view}>
+      <Rulers />
+      <div
+        ref={surface}
+        className={`${styles.desk} ${tints ? styles.tints : styles.moves}`}
+        role="application"
+        aria-label={strings.print}
+        aria-describedby="print-keys"
+        onKeyDown={pressKey}
+        onContextMenu={(event) => event.preventDefault()}
+        {...FOCUSABLE}
+        {...hand}
+      >
+        <Sheet />
+        <PrintTiles />
+        <RegionMark />
+      </div>
+      <div className={styles.foot}>
+        <Readout />
+        <ZoomControls />
+      </div>
+      <p id="print-keys" className={styles.said}>
+        {strings.keys}
+      </p>
+      <Said />
+    </div>
+  );
 }

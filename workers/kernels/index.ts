@@ -19,6 +19,7 @@ import { proof } from './proof.ts';
 import { proofMany } from './proof-many.ts';
 import { reduceCoverage, reduceLabels } from './reduce.ts';
 import { relabel } from './relabel.ts';
+import { shrinkProof } from './shrink-proof.ts';
 import { surveyLine } from './survey-line.ts';
 import { toneTable } from './tone-table.ts';
 import { within } from './within.ts';
@@ -44,6 +45,7 @@ export const bandKernels = {
   reduceCoverage,
   reduceLabels,
   relabel,
+  shrinkProof,
   squaredDistance,
   toneTable,
   within,

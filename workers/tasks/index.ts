@@ -1,3 +1,4 @@
+import { clientPicture } from './client-picture.ts';
 import { overview } from './overview.ts';
 import { picture } from './picture.ts';
 import { regionMap } from './region-map.ts';
@@ -5,7 +6,7 @@ import { regions } from './regions.ts';
 import { render } from './render.ts';
 
 /** Long work that is not a node, by name: progress and cancel as for nodes. */
-export const tasks = { overview, picture, regionMap, regions, render };
+export const tasks = { clientPicture, overview, picture, regionMap, regions, render };
 
 export type TaskName = keyof typeof tasks;
 export type TaskInput<Name extends TaskName> = Parameters<(typeof tasks)[Name]>[0];

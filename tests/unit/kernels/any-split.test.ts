@@ -191,6 +191,19 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) => bandKernels.relabel({ from, to, width, table: names }, a, b);
     return { run, reads: [from, names], writes: [to], extent: height };
   },
+  shrinkProof() {
+    const from = sharedBytes(PIXELS * 3);
+    from.forEach((_, i) => {
+      from[i] = i * 97 + (i >> 4);
+    });
+    const [toWidth, toHeight] = [37, 41];
+    const to = sharedBytes(toWidth * toHeight * 4);
+    const light = Float64Array.from({ length: 256 }, (_, v) => v / 255);
+    const ground: [number, number, number] = [240, 230, 220];
+    const args = { from, width, height, to, toWidth, toHeight, light, encoding: table, ground };
+    const run = (a: number, b: number) => bandKernels.shrinkProof(args, a, b);
+    return { run, reads: [from, light, table], writes: [to], extent: toHeight };
+  },
   squaredDistance() {
     const columns = columnsTo(randomPicture(width, height, 0.02, 1).data, 255, 65_534, true);
     const out = new Uint32Array(PIXELS);

@@ -1,0 +1,88 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import {
+  ACTUAL_PX_PER_MM,
+  type Camera,
+  fitOnDesk,
+  type Point,
+  pan,
+  reveal,
+  type Size,
+  zoom,
+} from './camera.ts';
+
+/** How the sheet lies on the desk. */
+export interface DeskState {
+  camera: Camera;
+  /** Size of the print view, px. */
+  desk: Size;
+  /** Size of the sheet, mm; null before a picture came. */
+  sheet: Size | null;
+  /** The whole sheet stays in view when the window changes. */
+  fitted: boolean;
+  /** Place under the pointer, px. */
+  pointer: Point | null;
+  /** Id of the region that the keyboard stands on. */
+  cursor: string | null;
+}
+
+export const deskStore = createStore<DeskState>(() => ({
+  camera: { x: 0, y: 0, pxPerMm: ACTUAL_PX_PER_MM },
+  desk: { width: 0, height: 0 },
+  sheet: null,
+  fitted: true,
+  pointer: null,
+  cursor: null,
+}));
+
+export function useDesk<Part>(select: (state: DeskState) => Part): Part {
+  return useStore(deskStore, select);
+}
+
+const middleOf = ({ width, height }: Size): Point => ({ x: width / 2, y: height / 2 });
+
+function move(change: (state: DeskState & { sheet: Size }) => Camera): void {
+  deskStore.setState((state) => {
+    const { sheet } = state;
+    return sheet ? { camera: change({ ...state, sheet }), fitted: false } : {};
+  });
+}
+
+/** Tells the size of the sheet or of the view. A sheet that was wholly in view stays so. */
+export function resize(change: Partial<Pick<DeskState, 'sheet' | 'desk'>>): void {
+  deskStore.setState((state) => {
+    const { sheet, desk, fitted, camera } = { ...state, ...change };
+    if (!sheet || desk.width === 0 || desk.height === 0) return change;
+    return {
+      ...change,
+      camera: fitted ? fitOnDesk(sheet, desk) : pan(camera, { x: 0, y: 0 }, sheet, desk),
+    };
+  });
+}
+
+/** Shows the whole sheet. */
+export function fitSheet(): void {
+  deskStore.setState({ fitted: true });
+  resize({});
+}
+
+/** Zooms about a point of the view, by default its middle. */
+export function zoomBy(factor: number, about?: Point): void {
+  move(({ camera, sheet, desk }) => zoom(camera, factor, about ?? middleOf(desk), sheet, desk));
+}
+
+/** Shows the sheet as large as it prints. */
+export function zoomToActual(): void {
+  zoomBy(ACTUAL_PX_PER_MM / deskStore.getState().camera.pxPerMm);
+}
+
+export function panBy(by: Point): void {
+  move(({ camera, sheet, desk }) => pan(camera, by, sheet, desk));
+}
+
+/** Brings a place of the sheet, mm, into view. */
+export function revealPlace(mm: Point): void {
+  const { camera, sheet, desk } = deskStore.getState();
+  if (sheet && reveal(camera, mm, sheet, desk) !== camera)
+    move((state) => reveal(state.camera, mm, state.sheet, state.desk));
+}

@@ -1,0 +1,41 @@
+const number = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
+const rulerNumber = new Intl.NumberFormat('en', { maximumFractionDigits: 3, signDisplay: 'negative' });
+const wholeNumber = new Intl.NumberFormat('en', { maximumFractionDigits: 0 });
+
+/** An area with as many digits as mean something. */
+const area = (mm2: number) => `${(mm2 < 100 ? number : wholeNumber).format(mm2)} mm²`;
+const regions = (count: number) => (count === 1 ? '1 region' : `${count} regions`);
+
+/** Every text of the print view. */
+export const strings = {
+  print: 'The print',
+  keys: 'Arrow keys move the print. Alt with an arrow key goes to the next region that way; Enter tints it with the recipe in hand, Alt with Enter picks its recipe up. Number keys take a recipe in hand, Escape puts it down. Plus, minus and 0 zoom.',
+  fit: 'Fit',
+  fitName: 'Fit the whole print',
+  closer: 'Closer',
+  further: 'Further away',
+  actual: 'Actual size',
+  percent: (share: number) => `${wholeNumber.format(share * 100)} %`,
+  zoomLabel: 'Size on screen',
+  ruler: 'mm',
+  rulerNumber: (mm: number) => rulerNumber.format(mm).replace('-', '\u2212'),
+  area,
+  tint: (ink: string, percent: number) => `${ink} ${number.format(percent)} %`,
+  tintValue: (percent: number) => `${number.format(percent)} %`,
+  paper: 'bare paper',
+  region: (recipe: string, mm2: number) => `${recipe}, ${area(mm2)}`,
+  idle: {
+    inHand: 'In hand:',
+    handEmpty: 'Nothing in hand. Click a region to pick its recipe up.',
+  },
+  said: {
+    tinted: (count: number, recipe: string) => `${regions(count)} tinted: ${recipe}`,
+    pickedUp: (recipe: string) => `In hand: ${recipe}`,
+    already: (recipe: string) => `Prints ${recipe} already`,
+    handEmpty: 'Nothing in hand. Choose a recipe first, or pick one up with Alt and Enter.',
+    putDown: 'Nothing in hand',
+    noneThatWay: 'No region further that way',
+  },
+  step: (count: number) => `Tint ${regions(count)}`,
+  chooseRecipe: (place: number) => `Take recipe ${place} in hand`,
+} as const;
