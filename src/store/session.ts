@@ -1,6 +1,7 @@
 import { Cancelled, type Client, type TaskOptions } from '../../workers/client.ts';
 import type { Job } from '../graph/job.ts';
 import { jobStore, remember } from './job-store.ts';
+import { mark } from './marks.ts';
 import { clearResults, type Results, resultsStore } from './results-store.ts';
 import { type Showing, viewStore } from './view-store.ts';
 
@@ -42,7 +43,10 @@ export function startSession(client: Client): () => void {
     current = mine;
     const cancel = () => mine.abort();
     publish({ running: { progress: null, cancel }, failure: null });
-    const onProgress: TaskOptions['onProgress'] = (progress) => publish({ running: { progress, cancel } });
+    const onProgress: TaskOptions['onProgress'] = (progress) => {
+      mark('keyblock step', progress.node);
+      publish({ running: { progress, cancel } });
+    };
     try {
       await handOver(client, known);
       const { showing } = viewStore.getState();

@@ -2,6 +2,7 @@ import type Konva from 'konva';
 import { memo, useEffect, useRef, useState } from 'react';
 import { Group, Image, Layer, Stage } from 'react-konva';
 import { useResults } from '../store/hooks.ts';
+import { mark } from '../store/marks.ts';
 import { useDesk } from './desk-store.ts';
 import { closeTiles, cutTiles, type TiledPicture } from './tiles.ts';
 
@@ -50,6 +51,19 @@ export function PrintTiles() {
     const context = layer.current?.getContext();
     layer.current?.on('beforeDraw', () => context?.setAttr('imageSmoothingQuality', 'medium'));
   }, []);
+
+  useEffect(() => {
+    const told = tiled && layer.current;
+    if (!told) return;
+    const painted = () => {
+      told.off('draw', painted);
+      setTimeout(() => mark('keyblock painted', tiled.picture.scale));
+    };
+    told.on('draw', painted);
+    return () => {
+      told.off('draw', painted);
+    };
+  }, [tiled]);
 
   return (
     <Stage width={width} height={height} listening={false}>

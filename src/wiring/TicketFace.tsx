@@ -1,13 +1,15 @@
 import { strings } from './strings.ts';
 import styles from './Ticket.module.css';
+import { TicketPicture } from './TicketPicture.tsx';
 import type { Ticket } from './use-ticket.ts';
 
 /** What is written on a ticket: title, summary, complaints, time. */
 export function TicketFace({ ticket }: { ticket: Ticket }) {
-  const { node, kind, summary, complaints, seconds } = ticket;
+  const { node, kind, summary, complaints, seconds, thumbnail } = ticket;
   const grave = complaints.some(({ severity }) => severity === 'error');
   return (
     <>
+      <TicketPicture thumbnail={thumbnail} />
       <span className={styles.words}>
         <span className={styles.title}>{kind.title}</span>
         <span className={styles.summary}>{node.bypassed ? strings.bypassed : summary}</span>

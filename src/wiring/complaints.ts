@@ -5,23 +5,11 @@ import { upstreamOf } from '../graph/order.ts';
 import { missingInputs } from '../graph/wiring.ts';
 import { strings } from './strings.ts';
 
-/**
- * Kinds that are known by the codes of their complaints. Results do not say which node complained, so a code that is
- * not here is told of only where the message names the node.
- */
-const KIND_OF_CODE: Readonly<Record<string, string>> = {
-  'size-assumed': 'line-drawing',
-  'picture-note': 'line-drawing',
-  'pixels-not-square': 'line-drawing',
-  'gaps-not-closed': 'closed-regions',
-  'recipe-plate-missing': 'region-tints',
-};
-
 /** What each node complains of: what the results say, open inputs, and settings that do not fit. */
 export function complaintsByNode(
   graph: Graph,
   kinds: NodeKinds,
-  results: readonly Complaint[],
+  told: Readonly<Record<string, readonly Complaint[]>>,
 ): Map<string, readonly Complaint[]> {
   const delivered = new Set(
     graph.nodes
@@ -30,7 +18,10 @@ export function complaintsByNode(
   );
   const found = graph.nodes.map((node) => {
     const own = wiringComplaints(graph, kinds, node, delivered.has(node.id));
-    return [node.id, [...own, ...results.filter((each) => nodeOf(graph, each) === node.id)]] as const;
+    return [
+      node.id,
+      [...own, ...(told[node.id] ?? []).filter(({ code }) => own.length === 0 || code !== 'cannot-run')],
+    ] as const;
   });
   return new Map(found);
 }
@@ -47,12 +38,4 @@ function wiringComplaints(graph: Graph, kinds: NodeKinds, node: GraphNode, count
   if (read.success) return open;
   const message = strings.wrongSettings(kind.title, read.error.issues[0]?.message ?? '');
   return [...open, { code: 'settings', severity: 'error', message }];
-}
-
-/** The node a complaint is about: the first that its message names, else the first of the kind that has its code. */
-function nodeOf(graph: Graph, { message, code }: Complaint): string | null {
-  const named = /\("([^"]+)"\)/.exec(message)?.[1];
-  const byName = graph.nodes.find(({ id }) => id === named);
-  const byCode = graph.nodes.find(({ kind }) => kind === KIND_OF_CODE[code]);
-  return (byName ?? byCode)?.id ?? null;
 }

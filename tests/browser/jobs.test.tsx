@@ -88,6 +88,38 @@ it('makes a job of a dropped drawing, keeps what is done to it, and brings it ba
   expect(resultsStore.getState().failure).toBeNull();
 });
 
+it('saves a file that opens again, and saves to the same file from then on', async () => {
+  await visit();
+  const folder = await navigator.storage.getDirectory();
+  const handle = await folder.getFileHandle('napkin.keyblock', { create: true });
+  const choose = vi.fn(() => Promise.resolve(handle));
+  vi.stubGlobal('showSaveFilePicker', choose);
+  await userEvent.keyboard('{Control>}s{/Control}');
+  await vi.waitFor(() => expect(filesStore.getState().notice).toBe('Saved to napkin.keyblock.'), done);
+  await userEvent.click(page.getByRole('button', { name: 'Delete' }));
+  await userEvent.keyboard('{Control>}s{/Control}');
+  await vi.waitFor(() => expect(filesStore.getState().saved).toBe(job()), done);
+  expect(choose).toHaveBeenCalledOnce();
+  const before = job();
+  await userEvent.click(page.getByRole('button', { name: 'Add colourway' }));
+  const data = new DataTransfer();
+  data.items.add(await handle.getFile());
+  window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, cancelable: true }));
+  await vi.waitFor(() => expect(jobStore.getState().past).toHaveLength(0), done);
+  expect({ ...job(), register: null }).toEqual({ ...before, register: null });
+  vi.unstubAllGlobals();
+});
+
+it('lists the jobs it keeps and opens one of them', async () => {
+  await visit();
+  await shown();
+  await dropAsNewJob('other.svg', RING);
+  await vi.waitFor(() => expect(job().name).toBe('other'), done);
+  await userEvent.click(page.getByRole('button', { name: 'Job: other' }));
+  await userEvent.click(page.getByRole('button', { name: /^Napkin ring/ }).first());
+  await vi.waitFor(() => expect(job().name).toBe('Napkin ring'), done);
+});
+
 it('asks how wide a drawing prints that does not say so', async () => {
   await visit();
   await dropAsNewJob('unsized.svg', UNSIZED);

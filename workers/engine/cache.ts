@@ -5,6 +5,12 @@ import { buffersOf, type Value } from './values.ts';
 /** The outputs of a step by port. */
 export type Outputs = Readonly<Record<string, Value>>;
 
+/** What is remembered of a step: what it had to say and how long it took. */
+export interface StepMemory {
+  complaints: readonly Complaint[];
+  ms: number;
+}
+
 /** Distinct buffers under all outputs. */
 function buffersUnder(outputs: Outputs): Set<SharedArrayBuffer> {
   return new Set(Object.values(outputs).flatMap(buffersOf));
@@ -23,7 +29,7 @@ export function releaseOutputs(pool: PlanePool, outputs: Outputs): void {
 export class StepCache {
   readonly #outputs = new Map<string, Outputs>();
   /** Kept when outputs go: small, and still wanted when only what stands downstream is asked for. */
-  readonly #complaints = new Map<string, readonly Complaint[]>();
+  readonly #memories = new Map<string, StepMemory>();
   readonly #pool: PlanePool;
   readonly #budgetBytes: number;
 
@@ -45,13 +51,13 @@ export class StepCache {
     return outputs;
   }
 
-  /** What the step had to say when it ran. */
-  complaints(key: string): readonly Complaint[] {
-    return this.#complaints.get(key) ?? [];
+  /** What is remembered of the step; nothing when it never ran. */
+  memory(key: string): StepMemory | undefined {
+    return this.#memories.get(key);
   }
 
-  put(key: string, outputs: Outputs, complaints: readonly Complaint[]): void {
-    this.#complaints.set(key, complaints);
+  put(key: string, outputs: Outputs, memory: StepMemory): void {
+    this.#memories.set(key, memory);
     if (this.#outputs.has(key)) return;
     retainOutputs(this.#pool, outputs);
     this.#outputs.set(key, outputs);

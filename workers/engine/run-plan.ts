@@ -1,7 +1,7 @@
 import type { Complaint } from '../../src/graph/complaint.ts';
 import type { Colourway } from '../../src/graph/recipe.ts';
 import type { RegionRegister } from '../../src/graph/register.ts';
-import { type Outputs, releaseOutputs, retainOutputs, type StepCache } from './cache.ts';
+import { type Outputs, releaseOutputs, retainOutputs, type StepCache, type StepMemory } from './cache.ts';
 import { type CancelFlag, stopIfRaised } from './cancel.ts';
 import type { Crew } from './crew.ts';
 import type { Evaluations, Tools } from './evaluation.ts';
@@ -32,6 +32,8 @@ export interface RunResult {
   complaints: Complaint[];
   /** Milliseconds by node id, of what had to be computed. */
   timings: Record<string, number>;
+  /** What each node on the way had to say and how long it took, whether now or when it was computed. */
+  told: Record<string, StepMemory>;
   release(): void;
 }
 
@@ -62,15 +64,19 @@ export async function runPlan(plan: Plan, context: RunContext): Promise<RunResul
     for (const [done, step] of steps.entries()) {
       stopIfRaised(flag);
       if (step.does === 'node') context.onProgress({ node: step.node, done, of: steps.length });
-      const started = performance.now();
       held.set(step.key, await runStep(step, held, context));
-      if (step.does === 'node') timings[step.node] = Math.round(performance.now() - started);
+      if (step.does === 'node') timings[step.node] = cache.memory(step.key)!.ms;
       const wanted = stillWanted(plan, steps.slice(done + 1));
       for (const key of [...held.keys()]) if (!wanted.has(key)) letGo(key);
     }
     const values = plan.targets.map(({ key, port }) => held.get(key)![port]!);
-    const complaints = plan.steps.flatMap((step) => cache.complaints(step.key));
-    return { values, complaints, timings, release };
+    const told = Object.fromEntries(
+      plan.steps.flatMap((step) =>
+        step.does === 'node' ? [[step.node, cache.memory(step.key)!] as const] : [],
+      ),
+    );
+    const complaints = plan.steps.flatMap((step) => cache.memory(step.key)?.complaints ?? []);
+    return { values, complaints, timings, told, release };
   } catch (error) {
     release();
     throw error;
@@ -113,11 +119,12 @@ async function runStep(
     Object.entries(step.inputs).map(([port, source]) => [port, held.get(source.key)![source.port]!]),
   );
   const { tools, complaints, tidy } = toolBox(pool, crew, assets, flag);
+  const started = performance.now();
   try {
     const outputs = await outputsOf(step, inputs, tools, context);
     stopIfRaised(flag);
     retainOutputs(pool, outputs);
-    cache.put(step.key, outputs, complaints);
+    cache.put(step.key, outputs, { complaints, ms: Math.round(performance.now() - started) });
     return outputs;
   } finally {
     tidy();

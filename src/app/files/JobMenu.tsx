@@ -9,6 +9,8 @@ import { RecentJobs } from './RecentJobs.tsx';
 import { saveJob, saveJobAs } from './save-job.ts';
 import { files as texts } from './strings.ts';
 
+const MOD = /Mac|iP/.test(navigator.platform) ? texts.menu.keys.modOnMac : texts.menu.keys.mod;
+
 const ITEMS: readonly { text: string; keys?: string; run(): Promise<void> }[] = [
   { text: texts.menu.fresh, run: chooseDrawing },
   { text: texts.menu.open, keys: texts.menu.keys.open, run: chooseJob },
@@ -57,7 +59,7 @@ export function JobMenu() {
                 <li key={item.text}>
                   <button type="button" className={styles.item} onClick={() => run(item.run)}>
                     <span>{item.text}</span>
-                    {item.keys && <kbd>{item.keys}</kbd>}
+                    {item.keys && <kbd>{`${MOD} ${item.keys}`}</kbd>}
                   </button>
                 </li>
               ))}

@@ -1,7 +1,7 @@
 import type { Picture } from '../../../workers/client.ts';
 import { jobStore } from '../../store/job-store.ts';
 import { resultsStore } from '../../store/results-store.ts';
-import { filesStore, say, setFiles } from './files-store.ts';
+import { type FilesState, filesStore, say, setFiles } from './files-store.ts';
 import { isSaved } from './is-saved.ts';
 import { firstTime, keepJob, type Snapshot, snapshotOf, tidyVault } from './keep.ts';
 import { pngOf } from './small-picture.ts';
@@ -11,8 +11,8 @@ import { files as texts } from './strings.ts';
 const REST_MS = 800;
 
 /**
- * Keeps the document in this browser whenever it has rested, and at once when the page is left, until the returned
- * function is called. A browser that keeps nothing is told of once.
+ * Keeps the document in this browser whenever it has rested, and at once when the page or the document is left, until
+ * the returned function is called. That the browser keeps nothing is told once.
  */
 export function startAutosave(): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -37,11 +37,11 @@ export function startAutosave(): () => void {
     }
   };
 
-  const keep = (withPicture: boolean) => {
+  const keep = (withPicture: boolean, place: FilesState = filesStore.getState()) => {
     clearTimeout(timer);
     timer = undefined;
     const { job, files } = jobStore.getState();
-    const { id, handle, saved, example } = filesStore.getState();
+    const { id, handle, saved, example } = place;
     if (!job || id === '' || isSaved(job, example)) return;
     const rest = { id, handle, inFile: isSaved(job, saved), savedAt: Date.now(), thumbnail: null };
     const snapshot = snapshotOf(job, files, rest);
@@ -57,16 +57,26 @@ export function startAutosave(): () => void {
     if (timer !== undefined && document.visibilityState === 'hidden') keep(false);
   };
 
+  const losing = (event: BeforeUnloadEvent) => {
+    const { kept, saved } = filesStore.getState();
+    if (kept === 'no' && !isSaved(jobStore.getState().job, saved)) event.preventDefault();
+  };
+
   const stops = [
     jobStore.subscribe((state, before) => state.job !== before.job && later()),
-    filesStore.subscribe((state, before) => state.saved !== before.saved && later()),
+    filesStore.subscribe((state, before) => {
+      if (state.id !== before.id && timer !== undefined) keep(false, before);
+      else if (state.saved !== before.saved) later();
+    }),
     resultsStore.subscribe((state, before) => state.thumbnails !== before.thumbnails && later()),
   ];
   document.addEventListener('visibilitychange', leaving);
+  window.addEventListener('beforeunload', losing);
   if (jobStore.getState().job) later();
   return () => {
     for (const stop of stops) stop();
     document.removeEventListener('visibilitychange', leaving);
+    window.removeEventListener('beforeunload', losing);
     if (timer !== undefined) keep(false);
   };
 }

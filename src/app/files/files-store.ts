@@ -64,6 +64,17 @@ export function say(notice: string): void {
   setFiles({ notice });
 }
 
+/** How long a sentence stays that needs no answer, ms. */
+const BRIEF_MS = 4000;
+
+/** Says one sentence for a moment. */
+export function sayBriefly(notice: string): void {
+  say(notice);
+  setTimeout(() => {
+    if (filesStore.getState().notice === notice) setFiles({ notice: null });
+  }, BRIEF_MS);
+}
+
 type AnswerOf<Kind extends Question['kind']> = Parameters<Extract<Question, { kind: Kind }>['answer']>[0];
 type AskedOf<Kind extends Question['kind']> = Omit<Extract<Question, { kind: Kind }>, 'kind' | 'answer'>;
 

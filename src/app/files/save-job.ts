@@ -3,7 +3,7 @@ import { plainFileName } from '../../graph/assets.ts';
 import type { Job } from '../../graph/job.ts';
 import { jobStore } from '../../store/job-store.ts';
 import { chooseSaveHandle, download, writeTo } from './browser-files.ts';
-import { filesStore, say, setFiles } from './files-store.ts';
+import { filesStore, say, sayBriefly, setFiles } from './files-store.ts';
 import { files as texts } from './strings.ts';
 
 /** Saves the job to the file it came from, or asks for one. */
@@ -34,5 +34,5 @@ async function save(known: FileSystemFileHandle | null): Promise<void> {
 
 function told(job: Job, handle: FileSystemFileHandle | null, file: string): void {
   setFiles({ saved: job, handle: handle ?? filesStore.getState().handle });
-  say(texts.saved(file));
+  sayBriefly(texts.saved(file));
 }

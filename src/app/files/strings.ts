@@ -15,7 +15,7 @@ export const files = {
     forget: (name: string) => `Forget ${name}`,
     noneRecent: 'Jobs you open are listed here.',
     gone: 'this browser no longer keeps it',
-    keys: { open: 'Ctrl O', save: 'Ctrl S', saveAs: 'Ctrl Shift S' },
+    keys: { mod: 'Ctrl', modOnMac: '\u2318', open: 'O', save: 'S', saveAs: 'Shift S' },
   },
   kept: {
     unknown: 'Not kept yet',

@@ -1,8 +1,8 @@
 import type { Recipe } from '../../graph/recipe.ts';
 import { setView } from '../../store/view-store.ts';
 import { type NamedPlate, recipeText } from '../../view/plates-of.ts';
+import styles from './InHand.module.css';
 import type { PrintColours } from './print-colours.ts';
-import styles from './Recipes.module.css';
 import { panelTexts } from './strings.ts';
 import { TintFields } from './TintFields.tsx';
 import { Torn } from './Torn.tsx';

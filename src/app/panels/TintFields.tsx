@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useState } from 'react';
 import type { Recipe } from '../../graph/recipe.ts';
 import type { NamedPlate } from '../../view/plates-of.ts';
-import styles from './Recipes.module.css';
+import styles from './InHand.module.css';
 import { panelTexts } from './strings.ts';
 import { nearestStop, nextStop, STOPS, tintOf } from './tint-steps.ts';
 

@@ -12,12 +12,12 @@ export const panelTexts = {
     paper: 'bare paper',
     percent: (value: number) => `${figure.format(value)} %`,
     tint: (value: number) => figure.format(value),
-    short: (tints: readonly number[]) => tints.map((tint) => figure.format(tint)).join(' / '),
+    short: (tints: readonly number[]) => tints.map((tint) => figure.format(tint)).join('/'),
     tintOf: (ink: string) => `Tint of ${ink}, %`,
     stopsOf: (ink: string) => `Usual tints of ${ink}`,
     lab: (lab: readonly [number, number, number]) => {
       const [l, a, b] = lab.map((value) => whole.format(value).replace('-', '\u2212'));
-      return `L ${l} a ${a} b ${b}`;
+      return `L\u00a0${l} a\u00a0${a} b\u00a0${b}`;
     },
     predicted: 'predicted',
     offScreen: 'beyond this screen',

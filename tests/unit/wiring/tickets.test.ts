@@ -37,22 +37,19 @@ describe('the summary of a ticket', () => {
 describe('complaints', () => {
   const GRAPH = defaultGraph({}, {});
   const warning = (code: string, message: string) => ({ code, message, severity: 'warning' as const });
-  const of = (graph: Graph, ...list: ReturnType<typeof warning>[]) =>
-    complaintsByNode(graph, nodeKinds, list);
+  const of = (graph: Graph, told: Record<string, ReturnType<typeof warning>[]> = {}) =>
+    complaintsByNode(graph, nodeKinds, told);
 
-  it('go to the node that the message names first', () => {
-    const found = of(
-      GRAPH,
-      warning('x', 'Register offset ("register-offset") runs into Press file ("press-file")'),
-    );
-    expect(found.get('register-offset')).toHaveLength(1);
+  it('stand at the node that had them to say', () => {
+    const found = of(GRAPH, { 'line-drawing': [warning('size-assumed', 'x.png: 300 ppi are assumed')] });
+    expect(found.get('line-drawing')).toHaveLength(1);
     expect(found.get('press-file')).toEqual([]);
   });
 
-  it('go to the node of the kind that has their code where none is named', () => {
-    expect(of(GRAPH, warning('size-assumed', 'x.png: 300 ppi are assumed')).get('line-drawing')).toHaveLength(
-      1,
-    );
+  it('are not told twice: why a node cannot run goes without saying where its input is open', () => {
+    const open = { ...GRAPH, wires: GRAPH.wires.filter(({ to }) => to.port !== 'paper') };
+    const found = of(open, { proof: [warning('cannot-run', 'nothing is wired to its input')] });
+    expect(found.get('proof')).toHaveLength(1);
   });
 
   it('tell of an input that nothing is wired to, as an error only where it holds up the print', () => {
