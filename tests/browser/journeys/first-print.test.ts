@@ -40,7 +40,16 @@ describe.each(DEVICES)('%s', (_, device) => {
     await settled(page);
     await page.getByText('Globe artichoke, packet front').first().waitFor();
     expect(await page.getByRole('region', { name: 'Plates' }).getByRole('listitem').count()).toBe(3);
-    expect(await accessFaults(page)).toEqual([]);
+    expect(await accessFaults(page), 'the window').toEqual([]);
+    await page.getByRole('button', { name: 'Unfold the wiring over the print' }).click();
+    await page
+      .getByRole('button', { name: /^Plate grain/ })
+      .first()
+      .click();
+    expect(await accessFaults(page), 'the wiring').toEqual([]);
+    await page.getByRole('button', { name: 'Fold the wiring away' }).first().click();
+    await page.getByRole('button', { name: 'Deliver' }).click();
+    expect(await accessFaults(page), 'delivery').toEqual([]);
   });
 
   it('leads from a dropped drawing to delivered plates, over a crash', async () => {
