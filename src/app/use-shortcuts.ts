@@ -9,12 +9,20 @@ function pressed(event: KeyboardEvent): string {
   return `${mod}${shift}${alt}${event.key.length === 1 ? event.key.toLowerCase() : event.key}`;
 }
 
-/** Listens for every registered shortcut, except while a person types. */
+/** Keys that a text field needs itself: all without Control, and its own undo. */
+function meantForField(event: KeyboardEvent): boolean {
+  const typing = event.target instanceof HTMLElement && event.target.matches('input, select, textarea');
+  const keys = pressed(event);
+  return typing && (!keys.startsWith('Mod+') || /z$/.test(keys));
+}
+
+/** Listens for every registered shortcut, except for keys that a text field needs while a person types. */
 export function useShortcuts(): void {
   useEffect(() => {
     const listen = (event: KeyboardEvent) => {
-      const typing = event.target instanceof HTMLElement && event.target.matches('input, select, textarea');
-      const shortcut = typing ? undefined : shortcuts.find(({ keys }) => keys === pressed(event));
+      const shortcut = meantForField(event)
+        ? undefined
+        : shortcuts.find(({ keys }) => keys === pressed(event));
       if (!shortcut) return;
       event.preventDefault();
       shortcut.run();

@@ -1,5 +1,5 @@
 import type Konva from 'konva';
-import { memo, useEffect, useRef, useState } from 'react';
+import { memo, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Group, Image, Layer, Stage } from 'react-konva';
 import { useResults } from '../store/hooks.ts';
 import { mark } from '../store/marks.ts';
@@ -10,6 +10,9 @@ import { closeTiles, cutTiles, type TiledPicture } from './tiles.ts';
 const MOST_CANVAS_PIXELS = 16.7e6;
 /** From this many screen pixels a picture pixel, the pixels of a full picture show as they are. */
 const BARE_PIXELS = 4;
+
+/** Pointers are the desk's: the stage would measure the page at each of their moves. */
+const UNTOUCHED = { pointerEvents: 'none' } as const;
 
 /** The newest picture in tiles. The one before stays until all of it is ready. */
 function useTiledPicture(): TiledPicture | null {
@@ -52,7 +55,7 @@ export function PrintTiles() {
     layer.current?.on('beforeDraw', () => context?.setAttr('imageSmoothingQuality', 'medium'));
   }, []);
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     const told = tiled && layer.current;
     if (!told) return;
     const painted = () => {
@@ -66,7 +69,7 @@ export function PrintTiles() {
   }, [tiled]);
 
   return (
-    <Stage width={width} height={height} listening={false}>
+    <Stage width={width} height={height} listening={false} style={UNTOUCHED}>
       <Layer ref={layer} listening={false} imageSmoothingEnabled={smooth}>
         {tiled && sheet && (
           <Group

@@ -38,7 +38,6 @@ export async function measureWindow(): Promise<WindowFigures> {
     await settled(page);
     const load = await page.evaluate(() => globalThis.seen);
     const tints = await during(page, () => tintEight(page));
-    console.log(JSON.stringify(tints));
     const figures = tintTimes(tints);
     const longestTaskMs = {
       load: longest(load),
@@ -103,7 +102,10 @@ function tintTimes({ clicks, painted }: Seen): number[] {
 
 async function hover(page: Page): Promise<void> {
   for (let row = 0; row < 4; row++) {
-    const [left, right] = [await onSheet(page, 0.05, 0.2 + row / 5), await onSheet(page, 0.95, 0.25 + row / 5)];
+    const [left, right] = [
+      await onSheet(page, 0.05, 0.2 + row / 5),
+      await onSheet(page, 0.95, 0.25 + row / 5),
+    ];
     await page.mouse.move(left.x, left.y);
     await page.mouse.move(right.x, right.y, { steps: 40 });
   }

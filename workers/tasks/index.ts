@@ -4,9 +4,10 @@ import { picture } from './picture.ts';
 import { regionMap } from './region-map.ts';
 import { regions } from './regions.ts';
 import { render } from './render.ts';
+import { zip } from './zip.ts';
 
 /** Long work that is not a node, by name: progress and cancel as for nodes. */
-export const tasks = { clientPicture, overview, picture, regionMap, regions, render };
+export const tasks = { clientPicture, overview, picture, regionMap, regions, render, zip };
 
 export type TaskName = keyof typeof tasks;
 export type TaskInput<Name extends TaskName> = Parameters<(typeof tasks)[Name]>[0];

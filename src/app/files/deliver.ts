@@ -1,11 +1,8 @@
-import { zipSync } from 'fflate';
-import type { Client, MadeFile, TaskOptions } from '../../../workers/client.ts';
+import type { Client, TaskOptions } from '../../../workers/client.ts';
 import { unshared } from '../../graph/archive.ts';
 import type { Complaint } from '../../graph/complaint.ts';
 import type { Job } from '../../graph/job.ts';
 import type { Report } from '../../graph/report.ts';
-
-const NO_DATE = new Date(1980, 0, 1);
 
 /** Plates as PNG and grey PDF, the proof and the report, in one ZIP; its files are compressed already. */
 export async function pressZip(
@@ -18,13 +15,12 @@ export async function pressZip(
   const memory = await client.memory();
   const whole: Report = { ...report, peakBytes: memory.processPeakBytes ?? memory.peakBytes };
   const text = new TextEncoder().encode(`${JSON.stringify(whole, null, 2)}\n`);
-  return zipOf([...files, { name: 'report.json', bytes: text }]);
-}
-
-/** A ZIP that leaves its files as they are. */
-export function zipOf(files: readonly MadeFile[]): Uint8Array<ArrayBuffer> {
-  const entries = files.map(({ name, bytes }) => [name, unshared(bytes)] as const);
-  return zipSync(Object.fromEntries(entries), { level: 0, mtime: NO_DATE });
+  const packed = await client.run(
+    'zip',
+    { files: [...files, { name: 'report.json', bytes: text }] },
+    options,
+  );
+  return unshared(packed.files[0]!.bytes);
 }
 
 /** What is wrong, the errors first, each once; notes are left out. */

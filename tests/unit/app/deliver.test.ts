@@ -1,6 +1,5 @@
-import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { faultsOf, zipOf } from '../../../src/app/files/deliver.ts';
+import { faultsOf } from '../../../src/app/files/deliver.ts';
 
 const fault = (severity: 'note' | 'warning' | 'error', message: string) => ({
   code: 'x',
@@ -15,11 +14,5 @@ describe('a delivery', () => {
       'cut',
       'thin',
     ]);
-  });
-
-  it('is one ZIP, the same bytes for the same files', () => {
-    const files = [{ name: 'plate.png', bytes: Uint8Array.of(1, 2, 3) }];
-    expect(unzipSync(zipOf(files))).toEqual({ 'plate.png': Uint8Array.of(1, 2, 3) });
-    expect(zipOf(files)).toEqual(zipOf(files));
   });
 });
