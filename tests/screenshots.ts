@@ -21,7 +21,10 @@ async function main(): Promise<void> {
     page.screenshot({ path: fileURLToPath(new URL(name, FOLDER)), type: 'jpeg', quality: 82 });
   await page.goto(app.url);
   await rest(page);
-  await page.getByRole('button', { name: /^Key line/ }).first().click();
+  await page
+    .getByRole('button', { name: /^Key line/ })
+    .first()
+    .click();
   await page.keyboard.press('3');
   await take('window.jpg');
   await page.getByRole('button', { name: 'Unfold the wiring over the print' }).click();

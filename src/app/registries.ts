@@ -2,6 +2,7 @@ import { Docket } from '../docket/Docket.tsx';
 import { redo, undo } from '../store/job-store.ts';
 import { resultsStore } from '../store/results-store.ts';
 import { recipeShortcuts } from '../view/recipe-shortcuts.ts';
+import { toolShortcuts } from '../view/tools.ts';
 import { zoomShortcuts } from '../view/zoom-shortcuts.ts';
 import { Wiring } from '../wiring/Wiring.tsx';
 import { fileShortcuts } from './files/file-shortcuts.ts';
@@ -37,5 +38,6 @@ export const shortcuts: readonly Shortcut[] = [
   { keys: 'Mod+Shift+z', name: strings.app.redo, run: redo },
   ...fileShortcuts,
   ...recipeShortcuts,
+  ...toolShortcuts,
   ...zoomShortcuts,
 ];

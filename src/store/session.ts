@@ -1,4 +1,4 @@
-import { Cancelled, type Client, type TaskOptions } from '../../workers/client.ts';
+import { type Asset, Cancelled, type Client, type TaskOptions } from '../../workers/client.ts';
 import type { Job } from '../graph/job.ts';
 import { jobStore, remember } from './job-store.ts';
 import { mark } from './marks.ts';
@@ -48,7 +48,8 @@ export function startSession(client: Client): () => void {
       publish({ running: { progress, cancel } });
     };
     try {
-      await handOver(client, known);
+      const unknown = filesBut(known);
+      if (unknown.length > 0) await handOver(client, unknown, known);
       const { showing } = viewStore.getState();
       await work(client, { job, showing, options: { onProgress, signal: mine.signal }, signal: mine.signal });
     } catch (error) {
@@ -87,10 +88,14 @@ function onlyRemembered(after: Job | null, before: Job | null): boolean {
   return keys.every((key) => key === 'register' || after[key] === before[key]);
 }
 
-/** Gives the engine the files that it does not know yet. */
-async function handOver(client: Client, known: Set<string>): Promise<void> {
-  for (const [hash, asset] of jobStore.getState().files) {
-    if (known.has(hash)) continue;
+/** The document's files that the engine does not know yet. */
+function filesBut(known: ReadonlySet<string>): [string, Asset][] {
+  return [...jobStore.getState().files].filter(([hash]) => !known.has(hash));
+}
+
+/** Gives the engine files. */
+async function handOver(client: Client, files: [string, Asset][], known: Set<string>): Promise<void> {
+  for (const [hash, asset] of files) {
     await client.addAsset(asset);
     known.add(hash);
   }

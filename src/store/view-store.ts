@@ -8,6 +8,8 @@ export type Showing = Show;
 /** What the person sees and holds: no part of the document, not undone. */
 export interface ViewState {
   showing: Showing;
+  /** Id of the tool that a click or drag over the print works with. */
+  tool: string;
   /** The recipe that a click gives to a region. */
   inHand: Recipe | null;
   /** Id of the node whose settings the docket shows. */
@@ -22,8 +24,12 @@ export interface ViewState {
   closeUp: boolean;
 }
 
+/** The tool to begin with, and whenever a recipe is taken in hand. */
+export const USUAL_TOOL = 'tint';
+
 export const viewStore = createStore<ViewState>(() => ({
   showing: { view: 'proof' },
+  tool: USUAL_TOOL,
   inHand: null,
   node: null,
   hovered: null,
@@ -33,5 +39,5 @@ export const viewStore = createStore<ViewState>(() => ({
 }));
 
 export function setView(change: Partial<ViewState>): void {
-  viewStore.setState(change);
+  viewStore.setState(change.inHand ? { tool: USUAL_TOOL, ...change } : change);
 }

@@ -9,6 +9,7 @@ import { RegionMark } from './RegionMark.tsx';
 import { Rulers } from './Rulers.tsx';
 import { useSaid } from './said-store.ts';
 import { strings } from './strings.ts';
+import { ToolSwitch } from './ToolSwitch.tsx';
 import { useCloseUp } from './use-close-up.ts';
 import { useHand } from './use-hand.ts';
 import { useSheet } from './use-sheet.ts';
@@ -39,6 +40,7 @@ const FOCUSABLE = { tabIndex: 0 };
 export function PrintView() {
   const surface = useRef<HTMLDivElement>(null);
   const tints = useView((state) => state.inHand !== null);
+  const tool = useView((state) => state.tool);
   useSheet(surface);
   useCloseUp();
   useWheel(surface);
@@ -49,6 +51,7 @@ export function PrintView() {
       <div
         ref={surface}
         className={`${styles.desk} ${tints ? styles.tints : styles.moves}`}
+        data-tool={tool}
         role="application"
         aria-label={strings.print}
         aria-describedby="print-keys"
@@ -62,6 +65,7 @@ export function PrintView() {
         <RegionMark />
       </div>
       <div className={styles.foot}>
+        <ToolSwitch />
         <Readout />
         <ZoomControls />
       </div>

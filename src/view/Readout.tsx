@@ -26,10 +26,9 @@ export function Readout() {
   const region = useView((state) => state.hovered);
   const inHand = useView((state) => state.inHand);
   const map = useResults((state) => state.regions);
-  const graph = job?.graph;
-  const plates = useMemo(() => (job && graph ? platesOf({ ...job, graph }) : []), [job, graph]);
   const mapped = useMemo(() => map?.regions.find(({ id }) => id === region), [map, region]);
   if (!job) return null;
+  const plates = platesOf(job);
   if (mapped)
     return (
       <p className={styles.readout}>

@@ -1,7 +1,7 @@
 import { ACTUAL_PX_PER_MM } from './camera.ts';
 import { fitSheet, useDesk, zoomBy, zoomToActual } from './desk-store.ts';
+import styles from './FootControls.module.css';
 import { strings } from './strings.ts';
-import styles from './ZoomControls.module.css';
 import { ZOOM_STEP } from './zoom-shortcuts.ts';
 
 /** Fit, further away, the size on screen, closer, actual size. */
@@ -10,7 +10,7 @@ export function ZoomControls() {
   const fitted = useDesk((state) => state.fitted);
   const actual = Math.abs(share - 1) < 1e-6;
   return (
-    <fieldset className={styles.zoom} aria-label={strings.zoomLabel}>
+    <fieldset className={styles.group} aria-label={strings.zoomLabel}>
       <button type="button" aria-pressed={fitted} aria-label={strings.fitName} onClick={fitSheet}>
         {strings.fit}
       </button>

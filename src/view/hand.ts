@@ -62,14 +62,6 @@ export function regionUnder(at: Point): string | null {
   return regions ? (regionAt(regions, toMm(deskStore.getState().camera, at))?.id ?? null) : null;
 }
 
-/** A click: tints, or picks up where that was asked or nothing is in hand. */
-export function clickAt(at: Point, picksUp: boolean): void {
-  const region = regionUnder(at);
-  if (region === null) return;
-  if (picksUp || !viewStore.getState().inHand) pickUp(region);
-  else tint(region);
-}
-
 /** A drag across regions: all that it crosses are tinted as one step. */
 export interface Stroke {
   to(from: Point, to: Point): void;

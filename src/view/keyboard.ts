@@ -6,11 +6,12 @@ import { resultsStore } from '../store/results-store.ts';
 import { setView, viewStore } from '../store/view-store.ts';
 import { toMm } from './camera.ts';
 import { deskStore, panBy, revealPlace } from './desk-store.ts';
-import { pickUp, putDown, tint } from './hand.ts';
+import { pickUp, putDown } from './hand.ts';
 import { type Direction, nearestRegion, nextRegion } from './next-region.ts';
 import { platesOf, recipeText } from './plates-of.ts';
 import { say } from './said-store.ts';
 import { strings } from './strings.ts';
+import { toolTaken } from './tools.ts';
 
 const PAN_PX = 48;
 const ARROWS: Record<string, { direction: Direction; x: number; y: number }> = {
@@ -48,7 +49,7 @@ export function pressKey(event: KeyboardEvent): void {
   const arrow = ARROWS[event.key];
   const { cursor } = deskStore.getState();
   if (arrow) event.altKey ? step(arrow.direction) : panBy(arrow);
-  else if (event.key === 'Enter' && cursor !== null) event.altKey ? pickUp(cursor) : tint(cursor);
+  else if (event.key === 'Enter' && cursor !== null) event.altKey ? pickUp(cursor) : toolTaken().tap(cursor);
   else if (event.key === 'Escape') putDown();
   else return;
   event.preventDefault();

@@ -45,8 +45,10 @@ function trace(map: RegionMap, label: number): string {
   const inMm = (px: number) => Math.round(px * mmPerPx * 1000) / 1000;
   let path = '';
   for (let y = top; y < bottom; y++) {
+    const row = y * width;
     for (let x = left; x < right; x++) {
-      if (!inside(x, y) || inside(x, y - 1) || walked[(y - top) * columns + x - left]) continue;
+      if (labels[row + x] !== label || (y > top && labels[row - width + x] === label)) continue;
+      if (walked[(y - top) * columns + x - left]) continue;
       const edges = walk(inside, x, y, (atX, atY) => {
         walked[(atY - top) * columns + atX - left] = 1;
       });

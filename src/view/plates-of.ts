@@ -1,4 +1,4 @@
-import type { Job } from '../graph/job.ts';
+import type { Graph, Job } from '../graph/job.ts';
 import type { Recipe } from '../graph/recipe.ts';
 import { resolveInkLab } from '../ink/ink-lab.ts';
 import { screenOf } from '../ink/screen.ts';
@@ -13,9 +13,17 @@ export interface NamedPlate {
   colour: string;
 }
 
-/** The job's plates in print order; none when it has no Ink set. */
-export function platesOf(job: Job): NamedPlate[] {
-  const node = job.graph.nodes.find(({ kind }) => kind === inkSet.kind);
+const known = new WeakMap<Graph, NamedPlate[]>();
+
+/** The job's plates in print order; none when it has no Ink set. Read once for each graph: tinting changes none. */
+export function platesOf({ graph }: Pick<Job, 'graph'>): readonly NamedPlate[] {
+  const plates = known.get(graph) ?? readPlates(graph);
+  known.set(graph, plates);
+  return plates;
+}
+
+function readPlates(graph: Graph): NamedPlate[] {
+  const node = graph.nodes.find(({ kind }) => kind === inkSet.kind);
   if (!node) return [];
   const { inks, plates } = inkSet.settings.parse(node.settings);
   return plates.map(({ id, ink: inkId }) => {

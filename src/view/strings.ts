@@ -9,7 +9,12 @@ const regions = (count: number) => (count === 1 ? '1 region' : `${count} regions
 /** Every text of the print view. */
 export const strings = {
   print: 'The print',
-  keys: 'Arrow keys move the print. Alt with an arrow key goes to the next region that way; Enter tints it with the recipe in hand, Alt with Enter picks its recipe up. Number keys take a recipe in hand, Escape puts it down. Plus, minus and 0 zoom.',
+  keys: 'Arrow keys move the print. Alt with an arrow key goes to the next region that way; Enter tints it with the recipe in hand, Alt with Enter picks its recipe up. Number keys take a recipe in hand, Escape puts it down. T tints, P picks up. Plus, minus and 0 zoom.',
+  tools: {
+    label: 'Tool',
+    tint: { title: 'Tint', help: 'Gives the recipe in hand to every region you touch' },
+    pickUp: { title: 'Pick up', help: 'Takes the recipe of the region you touch in hand, then tints again' },
+  },
   fit: 'Fit',
   fitName: 'Fit the whole print',
   closer: 'Closer',

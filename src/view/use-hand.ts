@@ -3,7 +3,8 @@ import { setView } from '../store/view-store.ts';
 import type { Point } from './camera.ts';
 import { deskStore, panBy, zoomBy } from './desk-store.ts';
 import { gestures, type Touch } from './gesture.ts';
-import { beginStroke, clickAt, pickUp, regionUnder, type Stroke } from './hand.ts';
+import { pickUp, regionUnder, type Stroke } from './hand.ts';
+import { tapAt, toolTaken } from './tools.ts';
 import { useSpaceDown } from './use-space-down.ts';
 
 const MIDDLE_BUTTON = 1;
@@ -12,13 +13,13 @@ const MIDDLE_BUTTON = 1;
 function printGestures() {
   let stroke: Stroke | null = null;
   return gestures({
-    tap: clickAt,
+    tap: tapAt,
     hold: (at) => {
       const region = regionUnder(at);
       if (region !== null) pickUp(region);
     },
     strokeStart: () => {
-      stroke = beginStroke();
+      stroke = toolTaken().stroke();
       return stroke !== null;
     },
     strokeTo: (from, to) => stroke?.to(from, to),

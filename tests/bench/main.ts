@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { coldRun } from './cold-run.ts';
 import { kernelRows } from './kernels.ts';
+import { measureWindow, windowTable } from './window.ts';
 
 /** Below this share of a core a single-threaded figure was taken under load and says nothing. */
 const LEAST_LOAD = 0.97;
@@ -28,4 +29,6 @@ console.log(
 );
 for (const [node, ms] of Object.entries(cold.timings))
   console.log(`  ${node.padEnd(16)} ${String(ms).padStart(6)} ms`);
-if (jsonFile) writeFileSync(jsonFile, `${JSON.stringify({ sizes, cold }, null, 2)}\n`);
+const window = await measureWindow();
+console.log(windowTable(window));
+if (jsonFile) writeFileSync(jsonFile, `${JSON.stringify({ sizes, cold, window }, null, 2)}\n`);

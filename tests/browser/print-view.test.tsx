@@ -66,7 +66,7 @@ describe('the print view', () => {
   });
 
   beforeEach(async () => {
-    setView({ inHand: null });
+    setView({ inHand: null, tool: 'tint' });
     jobStore.setState({ job: fresh, past: [], future: [] });
     fitSheet();
     await vi.waitFor(() => expect(deskStore.getState().desk.width).toBe(WIDTH - RULER));
@@ -122,6 +122,40 @@ describe('the print view', () => {
     expect(viewStore.getState().inHand).toEqual(recipeOf(job(), one!.id));
     undo();
     expect(recipeOf(job(), two!.id)).toEqual(recipeOf(fresh, two!.id));
+  });
+
+  it('picks up with a tool of its own, then tints again; its drag moves the print', async () => {
+    const [one, two] = regions();
+    const pickUp = page.getByRole('button', { name: 'Pick up' });
+    setView({ inHand: RUST });
+    await userEvent.click(pickUp);
+    await expect.element(pickUp).toHaveAttribute('aria-pressed', 'true');
+    expect(pickUp.element().getBoundingClientRect().height).toBeGreaterThanOrEqual(44);
+    const { x, y } = deskStore.getState().camera;
+    const from = whole(one!.at);
+    await userEvent.dragAndDrop(surface(), surface(), {
+      sourcePosition: { ...from },
+      targetPosition: { x: from.x + 30, y: from.y + 20 },
+    });
+    expect(deskStore.getState().camera).toMatchObject({ x: x + 30, y: y + 20 });
+    fitSheet();
+    await userEvent.click(surface(), { position: { ...one!.at } });
+    expect(viewStore.getState()).toMatchObject({ tool: 'tint', inHand: recipeOf(fresh, one!.id) });
+    expect(jobStore.getState().past).toEqual([]);
+    setView({ inHand: RUST });
+    await userEvent.click(surface(), { position: { ...two!.at } });
+    expect(recipeOf(job(), two!.id)).toEqual(RUST);
+  });
+
+  it('takes its tools with T and P; a recipe taken in hand is for tinting', () => {
+    const press = (key: string) => shortcuts.find(({ keys }) => keys === key)!.run();
+    press('p');
+    expect(viewStore.getState().tool).toBe('pick-up');
+    press('t');
+    expect(viewStore.getState().tool).toBe('tint');
+    press('p');
+    setView({ inHand: RUST });
+    expect(viewStore.getState().tool).toBe('tint');
   });
 
   it('tints every region that a drag crosses, as one step', async () => {

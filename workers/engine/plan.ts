@@ -79,7 +79,17 @@ export function makePlan(request: PlanRequest): Plan {
     return { key: step.key, port };
   };
 
+  const found = new Map<string, Source>();
+
+  /** Each output once, though many wires may lead to it. */
   const sourceOf = (end: End, scale: number): Source => {
+    const at = JSON.stringify([end.node, end.port, scale]);
+    const source = found.get(at) ?? follow(end, scale);
+    found.set(at, source);
+    return source;
+  };
+
+  const follow = (end: End, scale: number): Source => {
     const node = nodes.get(end.node);
     if (!node) throw new BadInput(`there is no node "${end.node}"`);
     const kind = request.kinds.get(node.kind)!;

@@ -20,19 +20,29 @@ export function paperTexture(args: PaperTextureArgs, from: number, to: number): 
   const octaves = octavesOf(args.toothMm * 2, 3, seed, pixelMm);
   const row = new Float32Array(out.width);
   const band = new Float32Array(out.width * (to - from));
-  if (args.fibres > 0) drawFibres(band, args, from, to);
+  if (fibresShow(args)) drawFibres(band, args, from, to);
   for (let y = from; y < to; y++) {
     textureRow(lattice, octaves, y, pixelMm, row);
     for (let x = 0; x < out.width; x++) {
       const fibre = band[(y - from) * out.width + x]!;
-      const value = 128 + row[x]! * args.tooth * 90 + fibre * args.fibres * 60;
+      const value = 128 + row[x]! * args.tooth * 90 + fibre * args.fibres * FIBRE_STEPS;
       out.data[y * out.width + x] = Math.min(255, Math.max(0, value + 0.5));
     }
   }
 }
 
+/** Steps of lightness that the full strength of a fibre makes. */
+const FIBRE_STEPS = 60;
+
+/** On coarse pixels a fibre covers so little of each that it would not move the lightness by three steps. */
+function fibresShow({ fibres, pixelMm }: PaperTextureArgs): boolean {
+  return fibres * FIBRE_STEPS * Math.min(1, WIDEST_MM / pixelMm) >= 3;
+}
+
 /** Fibres of paper: 2-4 mm long, 20-50 um wide (common practice, no source), a few to a square of 4 mm. */
 const CELL_MM = 4;
+const NARROWEST_MM = 0.02;
+const WIDEST_MM = 0.05;
 const FIBRES_A_CELL = 5;
 const PIECES = 10;
 
@@ -65,8 +75,9 @@ function drawFibre(
   let x = ((column + chance(0)) * CELL_MM) / pixelMm;
   let y = ((row + chance(1)) * CELL_MM) / pixelMm;
   const lengthPx = (2 + 2 * chance(2)) / pixelMm;
-  const radius = Math.max(0.5, (0.01 + 0.015 * chance(3)) / pixelMm);
-  const ink = (chance(4) < 0.5 ? -1 : 1) * Math.min(1, (0.02 + 0.03 * chance(3)) / pixelMm);
+  const widthPx = (NARROWEST_MM + (WIDEST_MM - NARROWEST_MM) * chance(3)) / pixelMm;
+  const radius = Math.max(0.5, widthPx / 2);
+  const ink = (chance(4) < 0.5 ? -1 : 1) * Math.min(1, widthPx);
   let dx = chance(5) - 0.5;
   let dy = chance(6) - 0.5;
   let bend = (chance(7) - 0.5) * 0.35;

@@ -1,7 +1,8 @@
 import { BadInput } from '../../src/graph/complaint.ts';
-import { printModel } from '../../src/ink/model.ts';
+import { canonicalJson } from '../../src/graph/keys.ts';
+import { type PrintModel, printModel } from '../../src/ink/model.ts';
 import type { PrintInput } from '../../src/ink/model-input.ts';
-import { proofTable } from '../../src/ink/proof-table.ts';
+import { type ProofTable, proofTable } from '../../src/ink/proof-table.ts';
 import { encodeSrgb, linearOfXyz } from '../../src/ink/srgb.ts';
 import { proof as kind } from '../../src/nodes/proof.ts';
 import { evaluation } from '../engine/evaluation.ts';
@@ -51,11 +52,25 @@ export const proof = evaluation(kind, async ({ inputs, tools }) => {
     tools.complain({ code: `colour-${note.code}`, severity: 'note', message: note.message });
   if (plates.plates.length > MOST_IN_TABLE) await tools.bands('proofMany', { ...paint, print }, height);
   else {
-    const { size, data } = proofTable(model);
+    const { size, data } = tableOf(print, model);
     await tools.bands('proof', { ...paint, size, table: data }, height);
   }
   return { proof: { type: 'proof', width, height, pixels, ppi: plates.ppi, mm: plates.mm } };
 });
+
+/** Tables of the last prints: another tint changes no ink, and a table is worth about 40 ms. */
+const tables = new Map<string, ProofTable>();
+const MOST_TABLES = 4;
+
+function tableOf(print: PrintInput, model: PrintModel): ProofTable {
+  const key = canonicalJson(print);
+  const known = tables.get(key);
+  if (known) return known;
+  if (tables.size >= MOST_TABLES) tables.delete(tables.keys().next().value!);
+  const table = proofTable(model);
+  tables.set(key, table);
+  return table;
+}
 
 function printOf(plates: PlatesValue, paper: PrintInput['paper']): PrintInput {
   return {
