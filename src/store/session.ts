@@ -43,7 +43,9 @@ export function startSession(client: Client): () => void {
     current = mine;
     const cancel = () => mine.abort();
     publish({ running: { progress: null, cancel }, failure: null });
+    /** A report travels by another way than the result and may come after it. */
     const onProgress: TaskOptions['onProgress'] = (progress) => {
+      if (current !== mine) return;
       mark('keyblock step', progress.node);
       publish({ running: { progress, cancel } });
     };
