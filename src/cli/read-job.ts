@@ -30,7 +30,7 @@ export async function readBytes(path: string): Promise<Uint8Array> {
 /**
  * Opens a job: JSON with `assets/` beside it, or a `.keyblock` archive.
  *
- * @param replaced hashes of assets that will not be needed
+ * @param needed hashes of the assets to read with it
  * @throws BadInput
  */
 export async function readJob(path: string, needed: (job: Job) => readonly string[]): Promise<OpenedJob> {

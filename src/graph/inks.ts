@@ -46,4 +46,3 @@ export type Lab = z.infer<typeof labSchema>;
 export type Ink = z.infer<typeof inkSchema>;
 export type Stock = z.infer<typeof stockSchema>;
 export type Surface = z.infer<typeof surfaceSchema>;
-export type InkFile = z.infer<typeof inkFileSchema>;

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { BadInput } from './complaint.ts';
+import { refuseDoubles } from './doubles.ts';
 import { JOB_FORMAT, type Job, jobSchema } from './job.ts';
 import { migrate, type RawJob } from './migrations.ts';
 import type { NodeKinds } from './node-kind.ts';
@@ -79,15 +80,6 @@ function refuseForbiddenKeys(value: unknown): void {
         throw new BadInput(`the job holds a field named "${key}", which no job has; it is damaged`);
       open.push({ value: field, depth: at.depth + 1 });
     }
-  }
-}
-
-/** @throws BadInput when two of them have one id */
-function refuseDoubles(what: string, list: readonly { id: string }[]): void {
-  const seen = new Set<string>();
-  for (const { id } of list) {
-    if (seen.has(id)) throw new BadInput(`two ${what} are called "${id}"; give one another id`);
-    seen.add(id);
   }
 }
 

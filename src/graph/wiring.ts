@@ -1,4 +1,5 @@
 import { BadInput, type Complaint } from './complaint.ts';
+import { refuseDoubles } from './doubles.ts';
 import type { End, Graph, GraphNode } from './job.ts';
 import type { NodeKind, NodeKinds } from './node-kind.ts';
 import { topologicalOrder, upstreamOf, wireInto } from './order.ts';
@@ -28,10 +29,9 @@ export function whyNot(graph: Graph, kinds: NodeKinds, from: End, to: End): stri
  * @throws BadInput on the first thing that makes the graph impossible to run
  */
 export function checkGraph(graph: Graph, kinds: NodeKinds): void {
-  const ids = new Set<string>();
+  refuseDoubles('nodes', graph.nodes);
+  const ids = new Set(graph.nodes.map((node) => node.id));
   for (const node of graph.nodes) {
-    if (ids.has(node.id)) throw new BadInput(`two nodes are called "${node.id}"; give one another id`);
-    ids.add(node.id);
     if (!kinds.has(node.kind))
       throw new BadInput(
         `node "${node.id}" is of the unknown kind "${node.kind}"; it may come from a newer Keyblock (known: ${[...kinds.keys()].join(', ')})`,

@@ -4,6 +4,7 @@ import { evaluation, type Tools } from '../engine/evaluation.ts';
 import { otsu } from '../kernels/otsu.ts';
 import { mmToPx, type Plane } from '../kernels/plane.ts';
 import { softThreshold } from '../kernels/tone-table.ts';
+import { columnDistances } from './column-distances.ts';
 
 export const cleanLine = evaluation(kind, async ({ settings, inputs, tools }) => {
   const { drawing } = inputs;
@@ -63,17 +64,12 @@ async function despeckle(line: Plane, smallest: number, tools: Tools): Promise<P
 
 async function weigh(line: Plane, px: number, tools: Tools): Promise<Plane> {
   if (px === 0) return line;
-  const { width, height, data } = line;
+  const { width, height } = line;
   const inverted = px < 0;
   const radius = Math.abs(px);
-  const columns = new Uint16Array(tools.bytes(width * height * 2).buffer);
   const [lowest, highest] = inverted ? [0, 254] : [1, 255];
   const limit = Math.ceil(radius) + 1;
-  await tools.bands(
-    'columnDistance',
-    { data, width, height, lowest, highest, limit, framed: false, out: columns },
-    width,
-  );
+  const columns = await columnDistances(line, { lowest, highest, limit, framed: false }, tools);
   const out = tools.plane(width, height);
   await tools.bands('heavier', { line, columns, radius, inverted, out }, height);
   tools.free(columns);

@@ -6,6 +6,7 @@ import type { Borders } from '../kernels/borders.ts';
 import { joinSmall } from '../kernels/join-small.ts';
 import type { RegionMeasures } from '../kernels/measure-regions.ts';
 import { type LabelPlane, mmToPx, type Plane, pxToMm } from '../kernels/plane.ts';
+import { columnDistances } from './column-distances.ts';
 
 /** Line is coverage from here on; regions and key line read the same plane. */
 const LINE = 128;
@@ -48,10 +49,9 @@ async function freeAreas(line: Plane, tools: Tools): Promise<Areas> {
 }
 
 async function growUnderLine(line: Plane, from: LabelPlane, tuck: number, tools: Tools): Promise<LabelPlane> {
-  const { width, height, data } = line;
-  const columns = new Uint16Array(tools.bytes(width * height * 2).buffer);
-  const sites = { data, width, height, lowest: 0, highest: LINE - 1, limit: Math.ceil(tuck), framed: false };
-  await tools.bands('columnDistance', { ...sites, out: columns }, width);
+  const { width, height } = line;
+  const sites = { lowest: 0, highest: LINE - 1, limit: Math.ceil(tuck), framed: false };
+  const columns = await columnDistances(line, sites, tools);
   const grown = tools.labels(width, height);
   const args = { labels: from.data, columns, width, height, reach2: tuck * tuck, out: grown.data };
   await tools.bands('grow', args, height);
@@ -95,11 +95,10 @@ async function measured(
   ppi: number,
   tools: Tools,
 ): Promise<{ table: Region[]; labels: LabelPlane }> {
-  const { width, height, data } = line;
+  const { width, height } = line;
   const { free, filled, count } = joined;
-  const columns = new Uint16Array(tools.bytes(width * height * 2).buffer);
-  const sites = { data, width, height, lowest: LINE, highest: 255, limit: 65_534, framed: true };
-  await tools.bands('columnDistance', { ...sites, out: columns }, width);
+  const sites = { lowest: LINE, highest: 255, limit: 65_534, framed: true };
+  const columns = await columnDistances(line, sites, tools);
   const distance2 = tools.labels(width, height).data;
   await tools.bands('squaredDistance', { columns, width, out: distance2 }, height);
   tools.free(columns);

@@ -2,6 +2,7 @@ import { keyLine as kind } from '../../src/nodes/key-line.ts';
 import { evaluation, type Tools } from '../engine/evaluation.ts';
 import { samePlates } from '../engine/same-plates.ts';
 import { mmToPx, type Plane } from '../kernels/plane.ts';
+import { columnDistances } from './column-distances.ts';
 
 /** Coverage of a pixel that lies wholly inside the line, past its soft edge. */
 const FULL = 255;
@@ -29,11 +30,10 @@ export const keyLine = evaluation(kind, async ({ settings, inputs, tools }) => {
 
 /** How far inside the line a fill is gone: 0 up to `inset` px behind the last soft pixel, 255 one pixel on. */
 async function knockoutOf(line: Plane, inset: number, tools: Tools): Promise<Plane> {
-  const { width, height, data } = line;
+  const { width, height } = line;
   const limit = Math.ceil(inset) + 1;
-  const columns = new Uint16Array(tools.bytes(width * height * 2).buffer);
-  const sites = { data, width, height, lowest: 0, highest: FULL - 1, limit, framed: false, out: columns };
-  await tools.bands('columnDistance', sites, width);
+  const sites = { lowest: 0, highest: FULL - 1, limit, framed: false };
+  const columns = await columnDistances(line, sites, tools);
   const table = Uint8Array.from({ length: limit * limit + 1 }, (_, d2) =>
     d2 === 0 ? 0 : Math.round(255 * Math.min(1, Math.max(0, Math.sqrt(d2) - inset))),
   );
