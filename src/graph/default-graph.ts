@@ -63,6 +63,7 @@ export function newJob(name: string, graph: Graph, assets: Job['assets']): Job {
     colourways: [{ id: 'a', name: 'A', recipes: {}, others: {} }],
     colourway: 'a',
     register: { labelMap: null, next: 1, regions: [] },
+    groups: [],
     assets,
   };
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { idSchema } from './inks.ts';
 import { colourwaySchema } from './recipe.ts';
+import { regionGroupSchema } from './region-edits.ts';
 import { registerSchema } from './register.ts';
 
 export const JOB_FORMAT = 'keyblock-job';
@@ -47,6 +48,8 @@ export const jobSchema = z
     /** Id of the colourway in use. */
     colourway: idSchema,
     register: registerSchema,
+    /** Regions by name, whatever they print. */
+    groups: z.array(regionGroupSchema).max(1000).default([]),
     assets: z.record(hashSchema, assetSchema).default({}),
   })
   .meta({ title: 'Keyblock job' });

@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { defineNode } from '../graph/node-kind.ts';
-import { measure } from './settings.ts';
+import { regionEditSchema } from '../graph/region-edits.ts';
+import { choice, measure } from './settings.ts';
 
 export const closedRegions = defineNode({
   kind: 'closed-regions',
-  version: 1,
+  version: 2,
   title: 'Closed regions',
   help: 'Finds every area that lines close off and grows it under the line.',
   role: 'artwork',
@@ -27,7 +28,15 @@ export const closedRegions = defineNode({
     }),
     roughnessMm: measure('mm', 0, 2, 0, {
       title: 'Roughness',
-      help: 'For rough lines: pockets narrower than this belong to the region beside them.',
+      help: 'For rough lines: pockets that keep nearer to the line than this belong to the region beside them.',
+    }),
+    frame: choice(['parts', 'joins'], 'parts', {
+      title: 'Frame',
+      help: 'Whether the edge of the picture parts what it cuts in pieces, or the pieces are one region.',
+    }),
+    edits: z.array(regionEditSchema).max(5000).default([]).meta({
+      title: 'By hand',
+      help: 'Walls opened and drawn, regions joined and cut, marks ignored: made on the print.',
     }),
   }),
 });

@@ -26,6 +26,11 @@ export interface Tools {
   /** Bytes of an asset, and the file name it came with. */
   asset(hash: string): { name: string; bytes: Uint8Array };
   complain(complaint: Complaint): void;
+  /**
+   * A part of the step's work that outlives a change of its other settings: made once for the same inputs and
+   * `settings`, then kept like the result of a step. The step need not free it.
+   */
+  part<Part extends Value>(name: string, settings: unknown, make: () => Promise<Part>): Promise<Part>;
 }
 
 type InputValues<Inputs extends InputPorts> = {

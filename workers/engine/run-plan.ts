@@ -6,6 +6,7 @@ import { type CancelFlag, stopIfRaised } from './cancel.ts';
 import type { Crew } from './crew.ts';
 import type { Evaluations, Tools } from './evaluation.ts';
 import { nameRegions } from './name-regions.ts';
+import { partsOf } from './parts.ts';
 import type { Plan, Step } from './plan.ts';
 import type { PlanePool } from './pool.ts';
 import type { OnProgress } from './progress.ts';
@@ -119,15 +120,17 @@ async function runStep(
     Object.entries(step.inputs).map(([port, source]) => [port, held.get(source.key)![source.port]!]),
   );
   const { tools, complaints, tidy } = toolBox(pool, crew, assets, flag);
+  const parts = partsOf(step, context, complaints);
   const started = performance.now();
   try {
-    const outputs = await outputsOf(step, inputs, tools, context);
+    const outputs = await outputsOf(step, inputs, { ...tools, part: parts.part }, context);
     stopIfRaised(flag);
     retainOutputs(pool, outputs);
     cache.put(step.key, outputs, { complaints, ms: Math.round(performance.now() - started) });
     return outputs;
   } finally {
     tidy();
+    parts.letGo();
   }
 }
 

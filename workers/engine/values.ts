@@ -1,7 +1,12 @@
 import type { Ink, Stock } from '../../src/graph/inks.ts';
 import type { PortType } from '../../src/graph/ports.ts';
 import type { Recipe } from '../../src/graph/recipe.ts';
+import type { RoomFacts } from '../kernels/join-rooms.ts';
+import type { RegionMeasures } from '../kernels/measure-regions.ts';
+import type { Openings } from '../kernels/openings.ts';
 import type { LabelPlane, Plane, SharedBytes } from '../kernels/plane.ts';
+import type { Solids } from '../kernels/solids.ts';
+import type { Walls } from '../kernels/walls.ts';
 
 /** What a picture measures, at the scale it stands at. */
 export interface Extent {
@@ -24,13 +29,20 @@ export interface Region {
   boxMm: [number, number, number, number];
   touchesFrame: boolean;
   neighbours: { label: number; sharedMm: number }[];
+  /** The region that wholly surrounds this one; null where none does. */
+  inside: number | null;
 }
 
 /** An opening that was closed: where, how wide, and between which regions. */
 export interface Wall {
   widthMm: number;
+  /** The middle of the opening. */
   placeMm: [number, number];
+  /** Where the wall meets the line on either side. */
+  endsMm: [[number, number], [number, number]];
   between: [number, number];
+  /** Taken down by hand: both sides are one region, or were joined another way. */
+  opened: boolean;
 }
 
 export interface OpenGap {
@@ -47,6 +59,18 @@ export interface RegionsValue extends Extent {
   ids: readonly string[];
   walls: readonly Wall[];
   openGaps: readonly OpenGap[];
+}
+
+/** What line and walls part, before small areas and hands join it: the lasting part of Closed regions. */
+export interface BarrierValue {
+  type: 'barrier';
+  /** Rooms, grown under the line. */
+  filled: LabelPlane;
+  rooms: RoomFacts & RegionMeasures;
+  walls: Walls;
+  /** Necks up to the widest that is reported. */
+  openings: Openings;
+  solids: Solids;
 }
 
 export interface PlatePlace {
@@ -116,6 +140,7 @@ export interface SheetValue {
 export type Value =
   | DrawingValue
   | RegionsValue
+  | BarrierValue
   | InksValue
   | RecipesValue
   | PlatesValue
@@ -134,6 +159,8 @@ export function buffersOf(value: Value): SharedArrayBuffer[] {
       return [value.line.data.buffer];
     case 'regions':
       return [value.labels.data.buffer];
+    case 'barrier':
+      return [value.filled.data.buffer];
     case 'plates':
       return value.plates.map((plate) => plate.coverage.data.buffer);
     case 'proof':

@@ -17,8 +17,9 @@ export interface Borders {
 const EIGHTH_TURN = 0.39269908169872414;
 
 /**
- * Neighbours by shared border; regions that only meet in a point are none. Length by the Cauchy-Crofton formula over four directions: pi/8 times the sum of
- * crossings along rows and columns and, over sqrt 2, along both diagonals (at most about 5 % off).
+ * Neighbours by shared border; regions that only meet in a point are none. Length by the Cauchy-Crofton formula over
+ * four directions: pi/8 times the sum of crossings along rows and columns and, over sqrt 2, along both diagonals (at
+ * most about 5 % off).
  */
 export function borders(args: BordersArgs): Borders {
   const { labels, width, height, count } = args;

@@ -1,3 +1,5 @@
+import { pastEqual, wordsOf } from './byte-runs.ts';
+
 /** Which pixels belong together: those whose byte lies in `from..to`, joined over 4 or 8 neighbours. */
 export interface ComponentsArgs {
   data: Uint8Array;
@@ -64,20 +66,6 @@ export function components(args: ComponentsArgs): number {
   for (let y = 0; y < height; y++)
     writeRow(labels, y * width, width, starts, ends, label, rowStart[y]!, rowStart[y + 1]!);
   return count;
-}
-
-/** The same bytes four at a time; null where they do not begin on a word. */
-function wordsOf(data: Uint8Array): Uint32Array | null {
-  return data.byteOffset % 4 === 0 ? new Uint32Array(data.buffer, data.byteOffset, data.length >> 2) : null;
-}
-
-/** The next place at which another byte may stand: past pixel `i` and, by whole words, past its equals. */
-function pastEqual(data: Uint8Array, words: Uint32Array | null, i: number, end: number): number {
-  if (words === null || (i & 3) !== 0) return i + 1;
-  const same = Math.imul(data[i]!, 0x01010101) >>> 0;
-  let at = i;
-  while (at + 4 <= end && words[at >> 2] === same) at += 4;
-  return at === i ? i + 1 : at;
 }
 
 function writeRow(

@@ -3,6 +3,8 @@ import { FAR } from './distance.ts';
 export interface GrowArgs {
   /** 0 where nothing is labelled yet. */
   labels: Uint32Array;
+  /** What a label is called in the output, 0 for 0. */
+  names: Uint32Array;
   /** Distance of each pixel to the nearest labelled one of its column, from `columnDistance`. */
   columns: Uint16Array;
   width: number;
@@ -13,20 +15,20 @@ export interface GrowArgs {
 }
 
 /**
- * Gives every unlabelled pixel of rows `from..to` the label of the nearest labelled pixel within reach, exactly;
- * of equally near ones the lowest label. Along a row only places closer than the best so far are looked at.
+ * Gives every unlabelled pixel of rows `from..to` the name of the nearest labelled pixel within reach, exactly;
+ * of equally near ones the lowest name. Along a row only places closer than the best so far are looked at.
  */
 export function grow(args: GrowArgs, from: number, to: number): void {
-  const { labels, width, out } = args;
+  const { labels, names, width, out } = args;
   for (let y = from; y < to; y++)
     for (let x = 0, i = y * width; x < width; x++, i++) {
       const own = labels[i]!;
-      out[i] = own !== 0 ? own : nearestLabel(args, x, y);
+      out[i] = own !== 0 ? names[own]! : nearestLabel(args, x, y);
     }
 }
 
 function nearestLabel(args: GrowArgs, x: number, y: number): number {
-  const { labels, columns, width, height, reach2 } = args;
+  const { labels, names, columns, width, height, reach2 } = args;
   const row = y * width;
   let best = reach2;
   let label = 0;
@@ -38,8 +40,8 @@ function nearestLabel(args: GrowArgs, x: number, y: number): number {
       if (g === FAR) continue;
       const d2 = g * g + dx * dx;
       if (d2 > best) continue;
-      const above = y - g >= 0 ? labels[row + at - g * width]! : 0;
-      const below = y + g < height ? labels[row + at + g * width]! : 0;
+      const above = y - g >= 0 ? names[labels[row + at - g * width]!]! : 0;
+      const below = y + g < height ? names[labels[row + at + g * width]!]! : 0;
       const found = lower(above, below);
       label = d2 < best ? found : lower(label, found);
       best = d2;

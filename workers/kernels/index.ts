@@ -6,13 +6,18 @@ import { depth } from './depth.ts';
 import { eraseMarks, weighMarks } from './despeckle.ts';
 import { columnDistance, squaredDistance } from './distance.ts';
 import { fill } from './fill.ts';
+import { fillWalls } from './fill-walls.ts';
+import { findRooms } from './find-rooms.ts';
 import { grain } from './grain.ts';
 import { grow } from './grow.ts';
+import { handLines } from './hand-lines.ts';
 import { heavier } from './heavier.ts';
 import { histogram } from './histogram.ts';
 import { mean } from './mean.ts';
 import { measureRegions } from './measure-regions.ts';
+import { nearDistance } from './near-distance.ts';
 import { offset } from './offset.ts';
+import { openings } from './openings.ts';
 import { paperTexture } from './paper-texture.ts';
 import { printLine } from './print-line.ts';
 import { proof } from './proof.ts';
@@ -20,6 +25,7 @@ import { proofMany } from './proof-many.ts';
 import { reduceCoverage, reduceLabels } from './reduce.ts';
 import { relabel } from './relabel.ts';
 import { shrinkProof } from './shrink-proof.ts';
+import { solids } from './solids.ts';
 import { surveyLine } from './survey-line.ts';
 import { toneTable } from './tone-table.ts';
 import { within } from './within.ts';
@@ -37,6 +43,7 @@ export const bandKernels = {
   grain,
   grow,
   heavier,
+  nearDistance,
   offset,
   paperTexture,
   printLine,
@@ -56,9 +63,14 @@ export const wholeKernels = {
   borders,
   components,
   countLabels,
+  fillWalls,
+  findRooms,
+  handLines,
   histogram,
   mean,
   measureRegions,
+  openings,
+  solids,
   surveyLine,
   weighMarks,
 };

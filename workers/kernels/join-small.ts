@@ -1,4 +1,5 @@
 import type { Borders } from './borders.ts';
+import { rootOf, unionOf, unite } from './union.ts';
 
 /**
  * Where areas below the smallest go. They first join one another across line (the cells of a hatching); a group
@@ -17,7 +18,7 @@ export function joinSmall(
   smallest: number,
 ): { table: Uint32Array; count: number } {
   const size = area.length;
-  const home = Uint32Array.from({ length: size }, (_, label) => label);
+  const home = unionOf(size);
   const small = (label: number) => area[label]! < smallest;
   for (let k = 0; k < borders.a.length; k++)
     if (small(borders.a[k]!) && small(borders.b[k]!)) unite(home, borders.a[k]!, borders.b[k]!);
@@ -67,21 +68,4 @@ function sharedBorders(home: Uint32Array, borders: Borders, stays: (root: number
     if (stays(a) && !stays(b)) add(b, a, borders.length[k]!);
   }
   return shares;
-}
-
-function rootOf(home: Uint32Array, label: number): number {
-  let at = label;
-  while (home[at] !== at) {
-    home[at] = home[home[at]!]!;
-    at = home[at]!;
-  }
-  return at;
-}
-
-/** The lower label stays the root, so that groups keep the raster order of their first pixel. */
-function unite(home: Uint32Array, a: number, b: number): void {
-  const rootA = rootOf(home, a);
-  const rootB = rootOf(home, b);
-  if (rootA === rootB) return;
-  home[Math.max(rootA, rootB)] = Math.min(rootA, rootB);
 }

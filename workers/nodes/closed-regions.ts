@@ -1,147 +1,148 @@
-import { BadInput } from '../../src/graph/complaint.ts';
+import type { RegionEdit } from '../../src/graph/region-edits.ts';
 import { closedRegions as kind } from '../../src/nodes/closed-regions.ts';
 import { evaluation, type Tools } from '../engine/evaluation.ts';
-import type { Region } from '../engine/values.ts';
-import type { Borders } from '../kernels/borders.ts';
-import { joinSmall } from '../kernels/join-small.ts';
-import type { RegionMeasures } from '../kernels/measure-regions.ts';
-import { type LabelPlane, mmToPx, type Plane, pxToMm } from '../kernels/plane.ts';
-import { columnDistances } from './column-distances.ts';
-
-/** Line is coverage from here on; regions and key line read the same plane. */
-const LINE = 128;
+import type { BarrierValue, OpenGap, Wall } from '../engine/values.ts';
+import { joinRooms, type Renaming } from '../kernels/join-rooms.ts';
+import { type LabelPlane, mmToPx, pxToMm } from '../kernels/plane.ts';
+import { makeBarrier, placed, type ShapingEdit } from './barrier.ts';
+import { tableOf } from './region-table.ts';
+import { openingAt, pixelAt, wallsComplaint } from './wall-places.ts';
 
 export const closedRegions = evaluation(kind, async ({ settings, inputs, tools }) => {
-  const { line, ppi, mm } = inputs.drawing;
-  const tuck = mmToPx(settings.tuckMm, ppi);
-  const smallest = mmToPx(1, ppi) ** 2 * settings.smallestMm2;
-  const free = await freeAreas(line, tools);
-  const filled = await growUnderLine(line, free.labels, tuck, tools);
-  const joined = await joinSmallAreas(free, filled, smallest, tools);
-  const { table, labels } = await measured(line, joined, ppi, tools);
-  if (settings.gapMm > 0)
-    tools.complain({
-      code: 'gaps-not-closed',
-      severity: 'note',
-      message: 'Openings in the line are not bridged: areas that are open to one another are one region.',
-    });
-  return { regions: { type: 'regions', labels, table, ids: [], walls: [], openGaps: [], ppi, mm } };
+  const { drawing } = inputs;
+  const { ppi, mm } = drawing;
+  const { gapMm, tuckMm, edits } = settings;
+  const shaping = { gapMm, tuckMm, edits: edits.filter(isShaping) };
+  const barrier = await tools.part('barrier', shaping, () => makeBarrier(drawing, shaping, tools));
+  const opened = wallsOpened(edits, barrier, ppi, tools);
+  const gap = mmToPx(gapMm, ppi);
+  const regions = joinRooms(barrier.rooms, {
+    smallest: mmToPx(1, ppi) ** 2 * settings.smallestMm2,
+    roughness: mmToPx(settings.roughnessMm, ppi),
+    frameJoins: settings.frame === 'joins' ? gap : null,
+    opened: [...opened].map((wall) => [barrier.walls.a[wall]!, barrier.walls.b[wall]!]),
+    joins: roomsJoined(edits, barrier, ppi, tools),
+  });
+  const walls = standing(barrier, opened, regions, ppi);
+  const complaint = wallsComplaint(barrier, gapMm, ppi);
+  if (complaint) tools.complain(complaint);
+  return {
+    regions: {
+      type: 'regions',
+      labels: await named(barrier, regions, tools),
+      table: tableOf(barrier, regions, ppi),
+      ids: [],
+      walls,
+      openGaps: gapsLeft(barrier, regions, gap, settings.smallestMm2, ppi),
+      ppi,
+      mm,
+    },
+  };
 });
 
-interface Areas {
-  labels: LabelPlane;
-  count: number;
+function isShaping(edit: RegionEdit): edit is ShapingEdit {
+  return edit.does === 'draw-wall' || edit.does === 'cut' || edit.does === 'ignore-mark';
 }
 
-/** Areas of paper that line parts from one another, 4-connected. */
-async function freeAreas(line: Plane, tools: Tools): Promise<Areas> {
-  const { width, height, data } = line;
+/** Walls that a person took down, by index. */
+function wallsOpened(
+  edits: readonly RegionEdit[],
+  barrier: BarrierValue,
+  ppi: number,
+  tools: Tools,
+): Set<number> {
+  const opened = new Set<number>();
+  for (const edit of edits) {
+    if (edit.does !== 'open-wall') continue;
+    const wall = openingAt(barrier, edit.atMm, ppi);
+    if (wall !== null) opened.add(wall);
+    else
+      tools.complain({
+        code: 'edit-no-wall',
+        severity: 'warning',
+        message: `By hand: the wall opened at ${placed(edit.atMm)} has no place: no wall stands near it now.`,
+        placeMm: edit.atMm,
+      });
+  }
+  return opened;
+}
+
+/** Pairs of rooms that a person joined. */
+function roomsJoined(
+  edits: readonly RegionEdit[],
+  { filled }: BarrierValue,
+  ppi: number,
+  tools: Tools,
+): [number, number][] {
+  return edits.flatMap((edit): [number, number][] => {
+    if (edit.does !== 'join') return [];
+    const [a, b] = [edit.fromMm, edit.toMm].map((place) => filled.data[pixelAt(filled, place, ppi)] ?? 0) as [
+      number,
+      number,
+    ];
+    if (a !== 0 && b !== 0) return [[a, b]];
+    const placeMm = a === 0 ? edit.fromMm : edit.toMm;
+    tools.complain({
+      code: 'edit-no-region',
+      severity: 'warning',
+      message: `By hand: the join at ${placed(placeMm)} has no place: there is no region under it.`,
+      placeMm,
+    });
+    return [];
+  });
+}
+
+/** The plane of regions; the rooms' own where no room joined another. */
+async function named(barrier: BarrierValue, regions: Renaming, tools: Tools): Promise<LabelPlane> {
+  const { filled, rooms } = barrier;
+  if (regions.count === rooms.count) return filled;
+  const { width, height } = filled;
   const labels = tools.labels(width, height);
-  const range = { from: 0, to: LINE - 1, neighbours: 4 } as const;
-  const count = await tools.whole('components', { data, width, height, ...range, labels: labels.data });
-  if (count === 0)
-    throw new BadInput(
-      'the drawing is all line, with no paper left between; is it a negative, or is the threshold too low?',
-    );
-  if (count === 1 && !data.some((value) => value >= LINE))
-    throw new BadInput('no line is left in the drawing; lower the threshold or the size of specks');
-  return { labels, count };
+  await tools.bands('relabel', { from: filled.data, to: labels.data, width, table: regions.table }, height);
+  return labels;
 }
 
-async function growUnderLine(line: Plane, from: LabelPlane, tuck: number, tools: Tools): Promise<LabelPlane> {
-  const { width, height } = line;
-  const sites = { lowest: 0, highest: LINE - 1, limit: Math.ceil(tuck), framed: false };
-  const columns = await columnDistances(line, sites, tools);
-  const grown = tools.labels(width, height);
-  const args = { labels: from.data, columns, width, height, reach2: tuck * tuck, out: grown.data };
-  await tools.bands('grow', args, height);
-  tools.free(columns);
-  return grown;
-}
-
-interface Joined {
-  free: LabelPlane;
-  filled: LabelPlane;
-  count: number;
-}
-
-async function joinSmallAreas(
-  free: Areas,
-  filled: LabelPlane,
-  smallest: number,
-  tools: Tools,
-): Promise<Joined> {
-  const { labels, count } = free;
-  const { width, height } = labels;
-  const area = await tools.whole('countLabels', { labels: labels.data, count });
-  if (!area.some((px, label) => label > 0 && px < smallest)) return { free: labels, filled, count };
-  const [fill, touching] = await Promise.all([
-    tools.whole('countLabels', { labels: filled.data, count }),
-    tools.whole('borders', { labels: filled.data, width, height, count }),
-  ]);
-  const joined = joinSmall(area, fill, touching, smallest);
-  const renamed = async (from: LabelPlane): Promise<LabelPlane> => {
-    const to = tools.labels(width, height);
-    await tools.bands('relabel', { from: from.data, to: to.data, width, table: joined.table }, height);
-    tools.free(from.data);
-    return to;
-  };
-  return { free: await renamed(labels), filled: await renamed(filled), count: joined.count };
-}
-
-async function measured(
-  line: Plane,
-  joined: Joined,
+/** Walls that part regions, and those that were opened. */
+function standing(
+  { walls, filled }: BarrierValue,
+  opened: Set<number>,
+  regions: Renaming,
   ppi: number,
-  tools: Tools,
-): Promise<{ table: Region[]; labels: LabelPlane }> {
-  const { width, height } = line;
-  const { free, filled, count } = joined;
-  const sites = { lowest: LINE, highest: 255, limit: 65_534, framed: true };
-  const columns = await columnDistances(line, sites, tools);
-  const distance2 = tools.labels(width, height).data;
-  await tools.bands('squaredDistance', { columns, width, out: distance2 }, height);
-  tools.free(columns);
-  const [measures, touching] = await Promise.all([
-    tools.whole('measureRegions', { labels: free.data, distance2, width, height, count }),
-    tools.whole('borders', { labels: filled.data, width, height, count }),
-  ]);
-  tools.free(distance2);
-  tools.free(free.data);
-  return { table: tableOf(measures, touching, count, width, ppi), labels: filled };
+): Wall[] {
+  const place = (at: number): [number, number] => [
+    pxToMm((at % filled.width) + 0.5, ppi),
+    pxToMm(Math.floor(at / filled.width) + 0.5, ppi),
+  ];
+  return [...walls.width.keys()].flatMap((k): Wall[] => {
+    const between: Wall['between'] = [regions.table[walls.a[k]!]!, regions.table[walls.b[k]!]!];
+    if (between[0] === between[1] && !opened.has(k)) return [];
+    return [
+      {
+        widthMm: pxToMm(walls.width[k]!, ppi),
+        placeMm: place(walls.place[k]!),
+        endsMm: [place(walls.endA[k]!), place(walls.endB[k]!)],
+        between,
+        opened: opened.has(k),
+      },
+    ];
+  });
 }
 
-function tableOf(
-  measures: RegionMeasures,
-  touching: Borders,
-  count: number,
-  width: number,
+/** Openings wider than the gap that would part off a region if they were closed, widest last. */
+function gapsLeft(
+  { openings, filled }: BarrierValue,
+  regions: Renaming,
+  gap: number,
+  smallestMm2: number,
   ppi: number,
-): Region[] {
-  const mm = (px: number) => pxToMm(px, ppi);
-  const table = Array.from({ length: count }, (_, i): Region => {
-    const label = i + 1;
-    const anchor = measures.anchor[label]!;
-    return {
-      label,
-      areaMm2: measures.area[label]! * mm(1) * mm(1),
-      anchorMm: [mm((anchor % width) + 0.5), mm(Math.floor(anchor / width) + 0.5)],
-      boxMm: [
-        mm(measures.left[label]!),
-        mm(measures.top[label]!),
-        mm(measures.right[label]!),
-        mm(measures.bottom[label]!),
-      ],
-      touchesFrame: measures.touchesFrame[label] === 1,
-      neighbours: [],
-    };
+): OpenGap[] {
+  const regionAt = (pixel: number) => regions.table[filled.data[pixel]!]!;
+  const gaps = [...openings.width.keys()].flatMap((k): OpenGap[] => {
+    const parted = regionAt(openings.sideA[k]!) !== regionAt(openings.sideB[k]!);
+    const small = pxToMm(pxToMm(openings.area[k]!, ppi), ppi) < smallestMm2;
+    if (openings.width[k]! <= gap || parted || small) return [];
+    const placeMm: [number, number] = [pxToMm(openings.x[k]!, ppi), pxToMm(openings.y[k]!, ppi)];
+    return [{ widthMm: pxToMm(openings.width[k]!, ppi), placeMm }];
   });
-  touching.length.forEach((px, k) => {
-    const a = touching.a[k]!;
-    const b = touching.b[k]!;
-    table[a - 1]!.neighbours.push({ label: b, sharedMm: mm(px) });
-    table[b - 1]!.neighbours.push({ label: a, sharedMm: mm(px) });
-  });
-  for (const region of table) region.neighbours.sort((a, b) => b.sharedMm - a.sharedMm || a.label - b.label);
-  return table;
+  return gaps.sort((a, b) => a.widthMm - b.widthMm);
 }

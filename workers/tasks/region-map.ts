@@ -1,7 +1,7 @@
 import { BadInput, type Complaint } from '../../src/graph/complaint.ts';
 import type { Job } from '../../src/graph/job.ts';
 import { assignIds, type RegionRegister } from '../../src/graph/register.ts';
-import type { RegionsValue } from '../engine/values.ts';
+import type { OpenGap, RegionsValue } from '../engine/values.ts';
 import { firstOf } from './job-ends.ts';
 import type { TaskContext } from './task.ts';
 
@@ -17,6 +17,17 @@ export interface MappedRegion {
   anchorMm: [number, number];
   boxMm: [number, number, number, number];
   touchesFrame: boolean;
+  /** Id of the region that wholly surrounds this one. */
+  inside: string | null;
+}
+
+/** An opening that was closed, or had been until the person took the wall down. */
+export interface MappedWall {
+  widthMm: number;
+  placeMm: [number, number];
+  endsMm: [[number, number], [number, number]];
+  between: [string, string];
+  opened: boolean;
 }
 
 /** Which region lies where. */
@@ -29,6 +40,9 @@ export interface RegionMap {
   /** One label a pixel, 0 none; `regions[label - 1]`. */
   labels: Uint32Array<ArrayBuffer>;
   regions: MappedRegion[];
+  walls: MappedWall[];
+  /** Openings that are wider than the gap: not closed. */
+  openGaps: readonly OpenGap[];
   /** What the job should remember, so that these regions keep their ids. */
   register: RegionRegister;
   complaints: Complaint[];
@@ -55,13 +69,22 @@ export async function regionMap(input: RegionMapInput, context: TaskContext): Pr
       ppi: value.ppi,
       mm: [value.mm[0], value.mm[1]],
       labels: new Uint32Array(data),
-      regions: value.table.map(({ areaMm2, anchorMm, boxMm, touchesFrame }, i) => ({
+      regions: value.table.map(({ areaMm2, anchorMm, boxMm, touchesFrame, inside }, i) => ({
         id: value.ids[i]!,
         areaMm2,
         anchorMm,
         boxMm,
         touchesFrame,
+        inside: inside === null ? null : value.ids[inside - 1]!,
       })),
+      walls: value.walls.map(({ widthMm, placeMm, endsMm, between: [a, b], opened }) => ({
+        widthMm,
+        placeMm,
+        endsMm,
+        between: [value.ids[a - 1]!, value.ids[b - 1]!],
+        opened,
+      })),
+      openGaps: value.openGaps,
       register: assignIds(value.table, job.register).register,
       complaints: run.complaints,
     };

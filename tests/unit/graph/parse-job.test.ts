@@ -186,6 +186,7 @@ describe('a good job', () => {
       graph: { nodes: [{ id: 'inks', kind: 'ink-set', settings: {}, bypassed: false }], wires: [] },
       colourways: [{ id: 'a', name: 'A', recipes: {}, others: {} }],
       register: { labelMap: null, next: 1, regions: [] },
+      groups: [],
       assets: {},
     });
   });

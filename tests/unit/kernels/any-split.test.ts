@@ -125,10 +125,11 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const labels = someLabels().data;
     const sites = Uint8Array.from(labels, (label) => (label === 0 ? 0 : 255));
     const columns = columnsTo(sites, 255, 5, false);
+    const names = Uint32Array.from({ length: PIXELS }, (_, i) => (i === 0 ? 0 : 1 + (i % 7)));
     const out = new Uint32Array(PIXELS);
     const run = (a: number, b: number) =>
-      bandKernels.grow({ labels, columns, width, height, reach2: 20.5, out }, a, b);
-    return { run, reads: [labels, columns], writes: [out], extent: height };
+      bandKernels.grow({ labels, names, columns, width, height, reach2: 20.5, out }, a, b);
+    return { run, reads: [labels, names, columns], writes: [out], extent: height };
   },
   heavier() {
     const line = randomPicture(width, height, 0.05, 4);
@@ -137,6 +138,14 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) =>
       bandKernels.heavier({ line, columns, radius: 2.3, inverted: false, out }, a, b);
     return { run, reads: [line.data, columns], writes: [out.data], extent: height };
+  },
+  nearDistance() {
+    const columns = columnsTo(randomPicture(width, height, 0.02, 1).data, 255, 6, true);
+    const distance2 = new Uint16Array(PIXELS);
+    const zones = new Uint8Array(PIXELS);
+    const run = (a: number, b: number) =>
+      bandKernels.nearDistance({ columns, width, near2: 9.5, limit2: 30, distance2, zones }, a, b);
+    return { run, reads: [columns], writes: [distance2, zones], extent: height };
   },
   offset() {
     const plate = tones(5);

@@ -16,7 +16,8 @@ function grown(labels: LabelPlane, reach2: number): Uint32Array {
     width,
   );
   const out = new Uint32Array(width * height).fill(99);
-  grow({ labels: data, columns, width, height, reach2, out }, 0, height);
+  const names = Uint32Array.from({ length: 100 }, (_, label) => label);
+  grow({ labels: data, names, columns, width, height, reach2, out }, 0, height);
   return out;
 }
 

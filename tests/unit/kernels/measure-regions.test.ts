@@ -9,6 +9,7 @@ const DEPTHS = ['000000', '012010', '011000', '000000', '000011'].join('');
 
 const measures = measureRegions({
   labels: LABELS.data,
+  names: Uint32Array.of(0, 1, 2, 3),
   distance2: Uint32Array.from([...DEPTHS], Number),
   width: 6,
   height: 5,
@@ -38,17 +39,18 @@ describe('the measures of regions', () => {
     expect([...measures.anchor].slice(1)).toEqual([6 + 2, 6 + 4, 24 + 4]);
   });
 
-  it('say which regions touch the frame', () => {
-    expect([...measures.touchesFrame].slice(1)).toEqual([0, 0, 1]);
+  it('say how far a region runs along a side of the frame', () => {
+    expect([...measures.frameRun].slice(1)).toEqual([0, 0, 2]);
     const corners = labelsOf('1.2', '...', '3.4');
     const found = measureRegions({
       labels: corners.data,
+      names: Uint32Array.of(0, 1, 2, 3, 4),
       distance2: new Uint32Array(9).fill(1),
       width: 3,
       height: 3,
       count: 4,
     });
-    expect([...found.touchesFrame]).toEqual([0, 1, 1, 1, 1]);
+    expect([...found.frameRun]).toEqual([0, 1, 1, 1, 1]);
   });
 });
 

@@ -13,9 +13,9 @@ export function mapOf(...rows: string[]): RegionMap {
     const [right, bottom] = [Math.max(...xs) + 1, Math.max(...ys) + 1];
     const anchorMm: [number, number] = [(left + right) / 2, (top + bottom) / 2];
     const boxMm: [number, number, number, number] = [left, top, right, bottom];
-    return { id: `r${i + 1}`, areaMm2: pixels.length, anchorMm, boxMm, touchesFrame: false };
+    return { id: `r${i + 1}`, areaMm2: pixels.length, anchorMm, boxMm, touchesFrame: false, inside: null };
   });
   const register = { labelMap: null, next: count + 1, regions: [] };
-  const size = { width, height: rows.length, ppi: 25.4 };
+  const size = { width, height: rows.length, ppi: 25.4, walls: [], openGaps: [] };
   return { ...size, mm: [width, rows.length], labels, regions, register, complaints: [] };
 }
