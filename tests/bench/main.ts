@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import { chainRows } from './chain.ts';
 import { coldRun } from './cold-run.ts';
 import { kernelRows } from './kernels.ts';
 import { measureWindow, windowTable } from './window.ts';
@@ -23,6 +24,18 @@ for (const ppi of [75, 150, 300, 600]) {
   }
 }
 
+const chain = await chainRows();
+console.log('\nGrey to labelled map, one thread, against Otsu, distance, components and watershed\n');
+console.log('| regions | megapixels | Keyblock ms | OpenCV ms | ratio | cpu/wall |');
+console.log('|---|---|---|---|---|---|');
+for (const { regions, megapixels, ours, theirs } of chain) {
+  const load = Math.min(ours.load, theirs.load);
+  const ratio = load < LEAST_LOAD ? 'void: loaded' : (ours.ms / theirs.ms).toFixed(2);
+  console.log(
+    `| ${regions} | ${megapixels.toFixed(1)} | ${ours.ms.toFixed(0)} | ${theirs.ms.toFixed(0)} | ${ratio} | ${load.toFixed(2)} |`,
+  );
+}
+
 const cold = coldRun();
 console.log(
   `\nDemo, 4000 x 5000 px, 3 plates and proof, cold: ${cold.seconds.toFixed(1)} s, peak ${cold.peakMegabytes.toFixed(0)} MB`,
@@ -31,4 +44,4 @@ for (const [node, ms] of Object.entries(cold.timings))
   console.log(`  ${node.padEnd(16)} ${String(ms).padStart(6)} ms`);
 const window = await measureWindow();
 console.log(windowTable(window));
-if (jsonFile) writeFileSync(jsonFile, `${JSON.stringify({ sizes, cold, window }, null, 2)}\n`);
+if (jsonFile) writeFileSync(jsonFile, `${JSON.stringify({ sizes, chain, cold, window }, null, 2)}\n`);

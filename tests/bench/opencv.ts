@@ -3,6 +3,7 @@ import type { Plane } from '../../workers/kernels/plane.ts';
 
 interface Mat {
   data: Uint8Array;
+  convertTo(to: Mat, type: number): void;
   delete(): void;
 }
 
@@ -15,6 +16,7 @@ interface OpenCv {
   ) => Mat;
   CV_8U: number;
   CV_32S: number;
+  COLOR_GRAY2BGR: number;
   THRESH_BINARY: number;
   THRESH_OTSU: number;
   DIST_L2: number;
@@ -23,6 +25,8 @@ interface OpenCv {
   threshold(from: Mat, to: Mat, level: number, most: number, kind: number): number;
   connectedComponents(from: Mat, labels: Mat, connectivity: number, type: number): number;
   distanceTransform(from: Mat, to: Mat, kind: number, mask: number): void;
+  cvtColor(from: Mat, to: Mat, code: number): void;
+  watershed(picture: Mat, markers: Mat): void;
 }
 
 /**

@@ -25,3 +25,14 @@ export async function demoLine(ppi: number): Promise<Plane> {
   coverage({ pixels, bands: head.bands, channel: 'darkness', table, line }, 0, head.height);
   return line;
 }
+
+/** The same picture `times` over, each way. */
+export function tiled(from: Plane, times: number): Plane {
+  const to = sharedPlane(from.width * times, from.height * times);
+  for (let y = 0; y < to.height; y++) {
+    const row = (y % from.height) * from.width;
+    for (let k = 0; k < times; k++)
+      to.data.set(from.data.subarray(row, row + from.width), y * to.width + k * from.width);
+  }
+  return to;
+}

@@ -2,7 +2,7 @@ import { pastEqual, wordsOf } from './byte-runs.ts';
 import { components } from './components.ts';
 import { BEYOND, DEEP, NEAR } from './near-distance.ts';
 import { NumberList } from './number-list.ts';
-import { crossPlateaus, levelNeighbours, pointerTo, resolve, settleContests } from './plateaus.ts';
+import { crossPlateaus, fillTops, pointerTo, resolve, settleContests } from './plateaus.ts';
 
 export interface BasinsArgs {
   /** From `nearDistance`. */
@@ -32,67 +32,61 @@ export function basins(args: BasinsArgs): Uint32Array {
   const contested = crossPlateaus(args, at, flat);
   fillTops(args, at, flat, first);
   settleContests(distance2, at, contested, first.values());
-  forRuns(args, (i) => {
-    if (zones[i] === NEAR) resolve(at, i);
-  });
+  resolveAll(args, at);
   return first.values().slice();
 }
 
-/** Calls `visit` with every pixel whose distance is known, and the first pixel of every run of others in a row. */
-export function forRuns({ zones, width, height }: BasinsArgs, visit: (i: number) => void): void {
+/** Lets NEAR pixels point uphill, and notes the first pixels of seeds; returns the pixels without a higher neighbour. */
+function pointUphill({ distance2, zones, width, height }: BasinsArgs, at: Int32Array, first: NumberList) {
+  const flat = new NumberList();
   const words = wordsOf(zones);
-  for (let y = 0; y < height; y++) {
-    const end = (y + 1) * width;
-    let i = y * width;
-    while (i < end) {
-      visit(i);
-      const known = zones[i] === NEAR || zones[i] === DEEP;
-      i = known ? i + 1 : pastEqual(zones, words, i, end);
+  const lastRow = (height - 1) * width;
+  for (let row = 0; row <= lastRow; row += width) {
+    const end = row + width;
+    for (let i = row; i < end; ) {
+      if (zones[i] !== NEAR) {
+        if (at[i] === first.length) first.push(i);
+        i = pastEqual(zones, words, i, end);
+        continue;
+      }
+      let steepest = -1;
+      let best = distance2[i]!;
+      const north = row > 0 ? distance2[i - width]! : 0;
+      const west = i > row ? distance2[i - 1]! : 0;
+      const east = i + 1 < end ? distance2[i + 1]! : 0;
+      const south = row < lastRow ? distance2[i + width]! : 0;
+      if (north > best) {
+        best = north;
+        steepest = i - width;
+      }
+      if (west > best) {
+        best = west;
+        steepest = i - 1;
+      }
+      if (east > best) {
+        best = east;
+        steepest = i + 1;
+      }
+      if (south > best) steepest = i + width;
+      if (steepest < 0) flat.push(i);
+      else at[i] = pointerTo(steepest);
+      i++;
     }
   }
-}
-
-/** Notes the first pixels of seeds, and returns the pixels without a higher neighbour. */
-function pointUphill(args: BasinsArgs, at: Int32Array, first: NumberList): Uint32Array {
-  const { distance2, zones, width, height } = args;
-  const flat = new NumberList();
-  forRuns(args, (i) => {
-    if (zones[i] !== NEAR) {
-      if (at[i] === first.length) first.push(i);
-      return;
-    }
-    const x = i % width;
-    let steepest = -1;
-    let best = distance2[i]!;
-    const climb = (neighbour: number) => {
-      if (distance2[neighbour]! <= best) return;
-      best = distance2[neighbour]!;
-      steepest = neighbour;
-    };
-    if (i >= width) climb(i - width);
-    if (x > 0) climb(i - 1);
-    if (x + 1 < width) climb(i + 1);
-    if (i < width * (height - 1)) climb(i + width);
-    if (steepest < 0) flat.push(i);
-    else at[i] = pointerTo(steepest);
-  });
   return flat.values();
 }
 
-/** Makes a basin of every level top that no way leads up from. */
-function fillTops(args: BasinsArgs, at: Int32Array, flat: Uint32Array, first: NumberList): void {
-  const open: number[] = [];
-  for (const top of flat) {
-    if (at[top] !== 0) continue;
-    const basin = first.length;
-    first.push(top);
-    at[top] = basin;
-    open.push(top);
-    while (open.length > 0)
-      levelNeighbours(args, open.pop()!, (i) => {
-        if (at[i] !== 0) return;
-        at[i] = basin;
-        open.push(i);
-      });
+function resolveAll({ zones, width, height }: BasinsArgs, at: Int32Array): void {
+  const words = wordsOf(zones);
+  for (let row = 0; row < width * height; row += width) {
+    const end = row + width;
+    for (let i = row; i < end; ) {
+      if (zones[i] !== NEAR) {
+        i = pastEqual(zones, words, i, end);
+        continue;
+      }
+      if (at[i]! < 0) resolve(at, i);
+      i++;
+    }
   }
 }

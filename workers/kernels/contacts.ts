@@ -1,4 +1,5 @@
-import { type BasinsArgs, forRuns } from './basins.ts';
+import type { BasinsArgs } from './basins.ts';
+import { pastEqual, wordsOf } from './byte-runs.ts';
 import { BEYOND, DEEP, NEAR, ON_LINE } from './near-distance.ts';
 import { NumberList } from './number-list.ts';
 
@@ -20,31 +21,41 @@ export interface Survey {
 /** Touching pixels of different basins, and the peak of every basin. */
 export function surveyBasins(args: BasinsArgs, count: number): Survey {
   const { distance2, zones, width, height, labels } = args;
-  const p = new NumberList();
-  const q = new NumberList();
-  const saddle = new NumberList();
+  const words = wordsOf(zones);
+  const lastRow = (height - 1) * width;
+  const list = { p: new NumberList(), q: new NumberList(), saddle: new NumberList() };
   const peak = new Float64Array(count + 1);
   const meet = (i: number, j: number) => {
-    if (labels[j] === 0 || labels[i] === labels[j]) return;
-    p.push(i);
-    q.push(j);
-    saddle.push(Math.min(distance2[i]!, distance2[j]!));
+    list.p.push(i);
+    list.q.push(j);
+    list.saddle.push(Math.min(distance2[i]!, distance2[j]!));
   };
-  forRuns(args, (i) => {
-    const zone = zones[i]!;
-    if (zone === ON_LINE) return;
-    const basin = labels[i]!;
-    if (zone === BEYOND) peak[basin] = Number.POSITIVE_INFINITY;
-    else if (distance2[i]! > peak[basin]!) peak[basin] = distance2[i]!;
-    if (zone !== NEAR) return;
-    const x = i % width;
-    if (x > 0) meet(i, i - 1);
-    if (i >= width) meet(i, i - width);
-    if (x + 1 < width && zones[i + 1]! >= DEEP) meet(i, i + 1);
-    if (i < width * (height - 1) && zones[i + width]! >= DEEP) meet(i, i + width);
-  });
-  return {
-    contacts: { p: p.values().slice(), q: q.values().slice(), saddle: saddle.values().slice() },
-    peak,
+  for (let row = 0; row <= lastRow; row += width) {
+    const end = row + width;
+    for (let i = row; i < end; ) {
+      const zone = zones[i]!;
+      if (zone === ON_LINE || zone === BEYOND) {
+        if (zone === BEYOND) peak[labels[i]!] = Number.POSITIVE_INFINITY;
+        i = pastEqual(zones, words, i, end);
+        continue;
+      }
+      const basin = labels[i]!;
+      if (distance2[i]! > peak[basin]!) peak[basin] = distance2[i]!;
+      if (zone === NEAR) {
+        const west = i > row ? labels[i - 1]! : 0;
+        const north = row > 0 ? labels[i - width]! : 0;
+        if (west !== 0 && west !== basin) meet(i, i - 1);
+        if (north !== 0 && north !== basin) meet(i, i - width);
+        if (i + 1 < end && zones[i + 1]! >= DEEP && labels[i + 1] !== basin) meet(i, i + 1);
+        if (row < lastRow && zones[i + width]! >= DEEP && labels[i + width] !== basin) meet(i, i + width);
+      }
+      i++;
+    }
+  }
+  const contacts = {
+    p: list.p.values().slice(),
+    q: list.q.values().slice(),
+    saddle: list.saddle.values().slice(),
   };
+  return { contacts, peak };
 }

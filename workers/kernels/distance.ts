@@ -1,3 +1,5 @@
+import { wordsOf } from './byte-runs.ts';
+
 /** "No site within reach" in a plane of vertical distances. */
 export const FAR = 0xffff;
 
@@ -18,24 +20,46 @@ export interface ColumnDistanceArgs {
 
 /** First half of an exact distance: along each of the columns `from..to`. */
 export function columnDistance(args: ColumnDistanceArgs, from: number, to: number): void {
-  const { data, width, height, lowest, limit, framed, out } = args;
+  const { data, width, height, lowest, limit, out } = args;
   const span = args.highest - lowest;
-  const far = limit + 1;
-  const outside = framed ? 0 : far;
-  const run = new Uint32Array(to - from).fill(outside);
-  for (let y = 0; y < height; y++)
-    for (let x = from, i = y * width + from; x < to; x++, i++) {
-      const step = (data[i]! - lowest) >>> 0 <= span ? 0 : run[x - from]! + 1;
-      run[x - from] = step;
-      out[i] = step > limit ? FAR : step;
+  const words = wordsOf(data);
+  const edge = args.framed ? 0 : FAR;
+  const ofWhite = lowest === 0 ? 0 : FAR;
+  const ofBlack = args.highest === 255 ? 0 : FAR;
+  for (let y = 0; y < height; y++) {
+    const end = y * width + to;
+    for (let i = y * width + from; i < end; ) {
+      if (words !== null && y > 0 && (i & 3) === 0 && i + 4 <= end) {
+        const word = words[i >> 2]!;
+        const all = word === 0 ? ofWhite : word === 0xffffffff ? ofBlack : -1;
+        if (all === 0 || (all === FAR && areFar(out, i - width))) {
+          out[i] = out[i + 1] = out[i + 2] = out[i + 3] = all;
+          i += 4;
+          continue;
+        }
+      }
+      const stop = Math.min(end, i + 4 - (i & 3));
+      for (; i < stop; i++) {
+        const above = y === 0 ? edge : out[i - width]!;
+        out[i] = (data[i]! - lowest) >>> 0 <= span ? 0 : above >= limit ? FAR : above + 1;
+      }
     }
-  run.fill(outside);
-  for (let y = height - 1; y >= 0; y--)
-    for (let x = from, i = y * width + from; x < to; x++, i++) {
-      const step = out[i] === 0 ? 0 : run[x - from]! + 1;
-      run[x - from] = step;
-      if (step < out[i]!) out[i] = step > limit ? FAR : step;
+  }
+  for (let y = height - 1; y >= 0; y--) {
+    const end = y * width + to;
+    for (let i = y * width + from; i < end; i++) {
+      const here = out[i]!;
+      if (here < 2 && y < height - 1) continue;
+      const below = y === height - 1 ? edge : out[i + width]!;
+      if (below < limit && below + 1 < here) out[i] = below + 1;
     }
+  }
+}
+
+function areFar(distances: Uint16Array, i: number): boolean {
+  return (
+    distances[i] === FAR && distances[i + 1] === FAR && distances[i + 2] === FAR && distances[i + 3] === FAR
+  );
 }
 
 export interface SquaredDistanceArgs {

@@ -19,34 +19,37 @@ export interface GrowArgs {
  * of equally near ones the lowest name. Along a row only places closer than the best so far are looked at.
  */
 export function grow(args: GrowArgs, from: number, to: number): void {
-  const { labels, names, width, out } = args;
-  for (let y = from; y < to; y++)
-    for (let x = 0, i = y * width; x < width; x++, i++) {
+  const { labels, names, columns, width, height, out } = args;
+  const reach2 = Math.floor(args.reach2);
+  const last = width * height;
+  for (let y = from; y < to; y++) {
+    const row = y * width;
+    const end = row + width;
+    for (let i = row; i < end; i++) {
       const own = labels[i]!;
-      out[i] = own !== 0 ? names[own]! : nearestLabel(args, x, y);
+      if (own !== 0) {
+        out[i] = names[own]!;
+        continue;
+      }
+      let best = reach2;
+      let label = 0;
+      for (let dx = 0, dx2 = 0; dx2 <= best; dx++, dx2 = dx * dx)
+        for (let at = i - dx; ; at = i + dx) {
+          const g = at >= row && at < end ? columns[at]! : FAR;
+          const d2 = g * g + dx2;
+          if (d2 <= best) {
+            const step = g * width;
+            const above = at >= step ? names[labels[at - step]!]! : 0;
+            const below = at + step < last ? names[labels[at + step]!]! : 0;
+            const found = lower(above, below);
+            label = d2 < best ? found : lower(label, found);
+            best = d2;
+          }
+          if (at === i + dx) break;
+        }
+      out[i] = label;
     }
-}
-
-function nearestLabel(args: GrowArgs, x: number, y: number): number {
-  const { labels, names, columns, width, height, reach2 } = args;
-  const row = y * width;
-  let best = reach2;
-  let label = 0;
-  for (let dx = 0; dx * dx <= best; dx++)
-    for (let side = dx === 0 ? 1 : -1; side <= 1; side += 2) {
-      const at = x + side * dx;
-      if (at < 0 || at >= width) continue;
-      const g = columns[row + at]!;
-      if (g === FAR) continue;
-      const d2 = g * g + dx * dx;
-      if (d2 > best) continue;
-      const above = y - g >= 0 ? names[labels[row + at - g * width]!]! : 0;
-      const below = y + g < height ? names[labels[row + at + g * width]!]! : 0;
-      const found = lower(above, below);
-      label = d2 < best ? found : lower(label, found);
-      best = d2;
-    }
-  return label;
+  }
 }
 
 /** The lower of two labels, 0 standing for none. */

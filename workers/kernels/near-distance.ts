@@ -28,75 +28,83 @@ export interface NearDistanceArgs {
  * picture. Lower envelope of parabolas as in `squaredDistance`; columns that are far from any site have none.
  */
 export function nearDistance(args: NearDistanceArgs, from: number, to: number): void {
-  const { columns, width, near2, limit2, distance2, zones } = args;
-  const vertex = new Int32Array(width + 2);
-  const height = new Float64Array(width + 2);
-  const start = new Float64Array(width + 3);
+  const { columns, width, limit2, distance2, zones } = args;
+  const near2 = Math.floor(args.near2);
+  const envelope = {
+    vertex: new Int32Array(width + 2),
+    height: new Int32Array(width + 2),
+    start: new Float64Array(width + 3),
+  };
+  const { vertex, height, start } = envelope;
   for (let y = from; y < to; y++) {
     const row = y * width;
-    let x = 0;
-    while (x < width) {
+    for (let x = 0; x < width; ) {
       if (columns[row + x] === 0) {
         distance2[row + x] = 0;
         zones[row + x++] = ON_LINE;
         continue;
       }
-      const first = x;
-      while (x < width && columns[row + x] !== 0) x++;
-      const top = envelopeOf(columns, row, first, x, vertex, height, start);
-      let q = first;
-      for (let k = 0; k <= top; k++) {
+      let q = x;
+      x = raise(envelope, columns, row, x, width);
+      for (let k = 0; q < x; ) {
+        while (start[k + 1]! < q) k++;
         const v = vertex[k]!;
-        const f = height[k]!;
-        const end = k === top ? x : Math.min(x, Math.ceil(start[k + 1]!));
-        const reach = f > limit2 ? -1 : Math.floor(Math.sqrt(limit2 - f));
-        const near = Math.min(end, Math.max(q, v - reach));
-        const far = Math.max(near, Math.min(end, v + reach + 1));
-        if (near > q) fillBeyond(distance2, zones, row + q, row + near);
-        for (q = near; q < far; q++) {
-          const d2 = (q - v) * (q - v) + f;
+        const d2 = (q - v) * (q - v) + height[k]!;
+        if (d2 <= limit2) {
           distance2[row + q] = d2;
-          zones[row + q] = d2 <= near2 ? NEAR : DEEP;
+          zones[row + q++] = d2 <= near2 ? NEAR : DEEP;
+          continue;
         }
-        if (end > q) fillBeyond(distance2, zones, row + q, row + end);
-        q = Math.max(q, end);
+        const end = Math.min(x, Math.floor(start[k + 1]!) + 1);
+        const reach = height[k]! > limit2 ? -1 : Math.floor(Math.sqrt(limit2 - height[k]!));
+        const next = q < v ? Math.min(end, Math.max(q + 1, v - reach)) : end;
+        fillBeyond(distance2, zones, row + q, row + next);
+        q = next;
       }
     }
   }
 }
 
-function fillBeyond(distance2: Uint16Array | Uint32Array, zones: Uint8Array, from: number, to: number): void {
-  distance2.fill(0xffffffff, from, to);
-  zones.fill(BEYOND, from, to);
+interface Envelope {
+  vertex: Int32Array;
+  height: Int32Array;
+  /** Where each parabola becomes the lowest; one more entry, infinite, ends the list. */
+  start: Float64Array;
 }
 
-/** Envelope over the columns `first..end` of one row and a site on either side; returns the index of the last. */
-function envelopeOf(
-  columns: Uint16Array,
-  row: number,
-  first: number,
-  end: number,
-  vertex: Int32Array,
-  height: Float64Array,
-  start: Float64Array,
-): number {
+/** Envelope over the run of free columns from `first` on and a site on either side; returns where the run ends. */
+function raise(envelope: Envelope, columns: Uint16Array, row: number, first: number, width: number): number {
+  const { vertex, height, start } = envelope;
   let top = 0;
   vertex[0] = first - 1;
   height[0] = 0;
   start[0] = Number.NEGATIVE_INFINITY;
-  for (let q = first; q <= end; q++) {
-    const g = q === end ? 0 : columns[row + q]!;
-    if (g === FAR) continue;
+  let q = first;
+  for (let ended = false; !ended; q++) {
+    while (q < width && columns[row + q] === FAR) q++;
+    const g = q < width ? columns[row + q]! : 0;
+    ended = g === 0;
     const f = g * g;
-    let meet = (f + q * q - height[top]! - vertex[top]! * vertex[top]!) / (2 * (q - vertex[top]!));
+    let meet = meetingOf(q, f, vertex[top]!, height[top]!);
     while (meet <= start[top]!) {
       top--;
-      meet = (f + q * q - height[top]! - vertex[top]! * vertex[top]!) / (2 * (q - vertex[top]!));
+      meet = meetingOf(q, f, vertex[top]!, height[top]!);
     }
     top++;
     vertex[top] = q;
     height[top] = f;
     start[top] = meet;
   }
-  return top;
+  start[top + 1] = Number.POSITIVE_INFINITY;
+  return q - 1;
+}
+
+/** Where the parabola over `q` with its foot at `f` meets an earlier one. */
+function meetingOf(q: number, f: number, v: number, height: number): number {
+  return (f - height) / (2 * (q - v)) + (q + v) / 2;
+}
+
+function fillBeyond(distance2: Uint16Array | Uint32Array, zones: Uint8Array, from: number, to: number): void {
+  distance2.fill(0xffffffff, from, to);
+  zones.fill(BEYOND, from, to);
 }

@@ -1,8 +1,8 @@
 import { NumberList } from './number-list.ts';
 
 /**
- * What a pixel that has no basin yet holds: the index of the pixel it points to, and its layer in a plateau. Layer 0
- * points uphill; layers 1, 2, 3, 1, .. count the steps across level ground.
+ * What a pixel that has no basin yet holds, as a negative number: the index of the pixel it points to, and its layer
+ * in a plateau. Layer 0 points uphill; layers 1, 2, 3, 1, .. count the steps across level ground.
  */
 const LAYER_SHIFT = 29;
 const INDEX = (1 << LAYER_SHIFT) - 1;
@@ -17,15 +17,16 @@ interface Ground {
   height: number;
 }
 
-/** Calls `visit` with the 4-neighbours of pixel `i` that lie as high: N, W, E, S. */
-export function levelNeighbours(ground: Ground, i: number, visit: (neighbour: number) => void): void {
-  const { distance2, width, height } = ground;
+/** Writes the 4-neighbours of pixel `i` that lie as high to `into`, N, W, E, S; returns how many there are. */
+function levelNeighbours({ distance2, width, height }: Ground, i: number, into: Uint32Array): number {
   const d2 = distance2[i]!;
   const x = i % width;
-  if (i >= width && distance2[i - width] === d2) visit(i - width);
-  if (x > 0 && distance2[i - 1] === d2) visit(i - 1);
-  if (x + 1 < width && distance2[i + 1] === d2) visit(i + 1);
-  if (i < width * (height - 1) && distance2[i + width] === d2) visit(i + width);
+  let count = 0;
+  if (i >= width && distance2[i - width] === d2) into[count++] = i - width;
+  if (x > 0 && distance2[i - 1] === d2) into[count++] = i - 1;
+  if (x + 1 < width && distance2[i + 1] === d2) into[count++] = i + 1;
+  if (i < width * (height - 1) && distance2[i + width] === d2) into[count++] = i + width;
+  return count;
 }
 
 /**
@@ -37,33 +38,55 @@ export function levelNeighbours(ground: Ground, i: number, visit: (neighbour: nu
  */
 export function crossPlateaus(ground: Ground, at: Int32Array, flat: Uint32Array): Uint32Array {
   const contested = new NumberList();
+  const level = new Uint32Array(4);
   let frontier = new NumberList();
-  for (const i of flat)
-    levelNeighbours(ground, i, (way) => {
-      if (at[way]! >= 0 || layerOf(at[way]!) !== 0) return;
-      if (at[i] === 0) {
-        at[i] = pointerTo(way, 1);
-        frontier.push(i);
-      } else {
-        contested.push(i);
-        contested.push(way);
-      }
-    });
+  const reach = (i: number, way: number, layer: number, reached: NumberList) => {
+    if (at[i] === 0) {
+      at[i] = pointerTo(way, layer);
+      reached.push(i);
+    } else if (at[i]! < 0 && layerOf(at[i]!) === layer) {
+      contested.push(i);
+      contested.push(way);
+    }
+  };
+  for (const i of flat) {
+    const ways = levelNeighbours(ground, i, level);
+    for (let k = 0; k < ways; k++) {
+      const way = level[k]!;
+      if (at[way]! < 0 && layerOf(at[way]!) === 0) reach(i, way, 1, frontier);
+    }
+  }
   for (let layer = 2; frontier.length > 0; layer = (layer % 3) + 1) {
     const next = new NumberList();
-    for (const way of frontier.values())
-      levelNeighbours(ground, way, (i) => {
-        if (at[i] === 0) {
-          at[i] = pointerTo(way, layer);
-          next.push(i);
-        } else if (at[i]! < 0 && layerOf(at[i]!) === layer) {
-          contested.push(i);
-          contested.push(way);
-        }
-      });
+    for (const way of frontier.values()) {
+      const ways = levelNeighbours(ground, way, level);
+      for (let k = 0; k < ways; k++) reach(level[k]!, way, layer, next);
+    }
     frontier = next;
   }
   return contested.values();
+}
+
+/** Makes a basin of every level top that no way leads up from. */
+export function fillTops(ground: Ground, at: Int32Array, flat: Uint32Array, first: NumberList): void {
+  const level = new Uint32Array(4);
+  const open: number[] = [];
+  for (const top of flat) {
+    if (at[top] !== 0) continue;
+    const basin = first.length;
+    first.push(top);
+    at[top] = basin;
+    open.push(top);
+    while (open.length > 0) {
+      const ways = levelNeighbours(ground, open.pop()!, level);
+      for (let k = 0; k < ways; k++) {
+        const i = level[k]!;
+        if (at[i] !== 0) continue;
+        at[i] = basin;
+        open.push(i);
+      }
+    }
+  }
 }
 
 /**
