@@ -7,6 +7,11 @@ export interface CountLabelsArgs {
 export function countLabels(args: CountLabelsArgs): Uint32Array {
   const { labels } = args;
   const pixels = new Uint32Array(args.count + 1);
-  for (let i = 0; i < labels.length; i++) pixels[labels[i]!]!++;
+  for (let i = 0; i < labels.length; ) {
+    const start = i;
+    const label = labels[i]!;
+    while (i < labels.length && labels[i] === label) i++;
+    pixels[label]! += i - start;
+  }
   return pixels;
 }

@@ -40,18 +40,24 @@ export function measureRegions(args: MeasureArgs): RegionMeasures {
   const top = new Uint32Array(size).fill(height);
   const bottom = new Uint32Array(size);
   for (let y = 0; y < height; y++) {
-    for (let x = 0, i = y * width; x < width; x++, i++) {
-      const label = names[labels[i]!]!;
-      if (label === 0) continue;
-      area[label]!++;
-      if (distance2[i]! > deepest[label]!) {
-        deepest[label] = distance2[i]!;
-        anchor[label] = i;
+    const end = (y + 1) * width;
+    for (let i = y * width; i < end; ) {
+      const start = i;
+      const own = labels[i]!;
+      const region = names[own]!;
+      let best = deepest[region]!;
+      for (; i < end && labels[i] === own; i++) {
+        if (distance2[i]! <= best) continue;
+        best = distance2[i]!;
+        anchor[region] = i;
       }
-      if (x < left[label]!) left[label] = x;
-      if (x >= right[label]!) right[label] = x + 1;
-      if (y < top[label]!) top[label] = y;
-      bottom[label] = y + 1;
+      if (region === 0) continue;
+      deepest[region] = best;
+      area[region]! += i - start;
+      left[region] = Math.min(left[region]!, start - y * width);
+      right[region] = Math.max(right[region]!, i - y * width);
+      top[region] = Math.min(top[region]!, y);
+      bottom[region] = y + 1;
     }
   }
   return { area, anchor, deepest, left, top, right, bottom, frameRun: frameRuns(args) };

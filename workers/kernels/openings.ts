@@ -1,3 +1,4 @@
+import { pastEqual, wordsOf } from './byte-runs.ts';
 import { columnDistance } from './distance.ts';
 import { findRooms } from './find-rooms.ts';
 import { narrowest } from './narrowest.ts';
@@ -53,7 +54,7 @@ export function openings(args: OpeningsArgs): Openings {
   const found = Array.from(walls.width, (about, k) => {
     const at = walls.place[k]!;
     const place = [((at % width) + 0.5) * block, (Math.floor(at / width) + 0.5) * block] as const;
-    const measured = narrowest(args, place, (about + 4) * block);
+    const measured = narrowest(args, place, (about * 0.6 + 4) * block);
     return { ...measured, a: walls.a[k]!, b: walls.b[k]! };
   });
   return {
@@ -66,18 +67,20 @@ export function openings(args: OpeningsArgs): Openings {
   };
 }
 
-/** The greatest coverage of each block. */
-function shrunk(
-  { line, width: fullWidth, height: fullHeight, block }: OpeningsArgs,
-  width: number,
-  height: number,
-) {
+/** Whether there is any line in each block: its greatest coverage, or 0. */
+function shrunk(args: OpeningsArgs, width: number, height: number): Uint8Array {
+  const { line, block } = args;
   const small = new Uint8Array(width * height);
-  for (let y = 0; y < fullHeight; y++) {
-    const row = Math.floor(y / block) * width;
-    for (let x = 0, i = y * fullWidth; x < fullWidth; x++, i++) {
-      const at = row + ((x / block) | 0);
-      if (line[i]! > small[at]!) small[at] = line[i]!;
+  const words = wordsOf(line);
+  for (let y = 0; y < args.height; y++) {
+    const row = y * args.width;
+    const to = Math.floor(y / block) * width;
+    for (let i = row; i < row + args.width; ) {
+      if (line[i] !== 0) {
+        const at = to + Math.floor((i - row) / block);
+        small[at] = Math.max(small[at]!, line[i]!);
+      }
+      i = line[i] === 0 ? pastEqual(line, words, i, row + args.width) : i + 1;
     }
   }
   return small;

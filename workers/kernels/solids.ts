@@ -20,27 +20,29 @@ export interface Solids {
 
 /** Finds the areas of solid line and what lies around them. */
 export function solids({ labels, width, height }: SolidsArgs): Solids {
-  const free = Uint8Array.from(labels, (label) => (label === 0 ? 0 : 255));
+  const free = new Uint8Array(labels.length);
+  for (let i = 0; i < labels.length; i++) free[i] = labels[i] === 0 ? 0 : 255;
   const found = new Uint32Array(labels.length);
   const count = components({ data: free, width, height, from: 0, to: 0, neighbours: 8, labels: found });
-  const pairs = new Set<string>();
+  const pairs = new Set<number>();
   const atFrame = new Set<number>();
-  const meet = (i: number, j: number) => {
-    if (found[i] !== 0 && labels[j] !== 0) pairs.add(`${found[i]} ${labels[j]}`);
-    if (found[j] !== 0 && labels[i] !== 0) pairs.add(`${found[j]} ${labels[i]}`);
+  const meet = (solid: number, region: number) => {
+    if (region !== 0) pairs.add(region * (count + 1) + solid);
   };
   for (let y = 0, i = 0; y < height; y++)
     for (let x = 0; x < width; x++, i++) {
-      if (x + 1 < width) meet(i, i + 1);
-      if (y + 1 < height) meet(i, i + width);
-      const edge = x === 0 || y === 0 || x === width - 1 || y === height - 1;
-      if (edge && found[i] !== 0) atFrame.add(found[i]!);
+      const solid = found[i]!;
+      if (solid === 0) continue;
+      if (x > 0) meet(solid, labels[i - 1]!);
+      if (y > 0) meet(solid, labels[i - width]!);
+      if (x + 1 < width) meet(solid, labels[i + 1]!);
+      if (y + 1 < height) meet(solid, labels[i + width]!);
+      if (x === 0 || y === 0 || x === width - 1 || y === height - 1) atFrame.add(solid);
     }
-  const list = [...pairs].map((pair) => pair.split(' ').map(Number) as [number, number]);
   return {
     count,
-    solid: Uint32Array.from(list, ([solid]) => solid),
-    region: Uint32Array.from(list, ([, region]) => region),
+    solid: Uint32Array.from(pairs, (pair) => pair % (count + 1)),
+    region: Uint32Array.from(pairs, (pair) => Math.floor(pair / (count + 1))),
     atFrame: Uint32Array.from(atFrame),
   };
 }
