@@ -1,4 +1,5 @@
 import type { Contacts } from './contacts.ts';
+import { PixelIndex } from './pixel-index.ts';
 import { rootOf, unionOf, unite } from './union.ts';
 
 /** Walls between rooms, one entry each, the order that of their first contact. Places are pixel indices. */
@@ -14,35 +15,23 @@ export interface Walls {
   endB: Uint32Array;
 }
 
+/** Contacts between different rooms, one entry each, a < b. */
+interface Parting {
+  p: Uint32Array;
+  q: Uint32Array;
+  saddle: Uint32Array;
+  a: Uint32Array;
+  b: Uint32Array;
+}
+
 /**
  * Gathers touching pixels of different rooms into walls: one connected run (8-neighbours) between the same two rooms.
  *
- * @param roomAt the room of a pixel
+ * @param labels basin by pixel
  */
-export function wallsOf(contacts: Contacts, roomAt: (pixel: number) => number, width: number): Walls {
-  const parting = contactsThatPart(contacts, roomAt);
-  const home = unionOf(parting.length);
-  const pairs = new Map<string, number>();
-  const there = new Map<number, number>();
-  for (const [n, k] of parting.entries()) {
-    const [p, q] = [contacts.p[k]!, contacts.q[k]!];
-    const name = [roomAt(p), roomAt(q)].sort().join(' ');
-    if (!pairs.has(name)) pairs.set(name, pairs.size);
-    const keyOf = (pixel: number) => pixel * parting.length + pairs.get(name)!;
-    for (const near of [...aroundOf(p, width), ...aroundOf(q, width)]) {
-      const other = there.get(keyOf(near));
-      if (other !== undefined) unite(home, n, other);
-    }
-    there.set(keyOf(p), n);
-    there.set(keyOf(q), n);
-  }
-  const runs = new Map<number, number[]>();
-  parting.forEach((k, n) => {
-    const run = runs.get(rootOf(home, n));
-    if (run) run.push(k);
-    else runs.set(rootOf(home, n), [k]);
-  });
-  const walls = [...runs.values()].map((run) => wallOf(run, contacts, roomAt, width));
+export function wallsOf(contacts: Contacts, labels: Uint32Array, roomOf: Uint32Array, width: number): Walls {
+  const parting = partingOf(contacts, labels, roomOf);
+  const walls = runsOf(parting, width).map((run) => wallOf(run, parting, width));
   return {
     a: Uint32Array.from(walls, (wall) => wall.a),
     b: Uint32Array.from(walls, (wall) => wall.b),
@@ -53,34 +42,52 @@ export function wallsOf(contacts: Contacts, roomAt: (pixel: number) => number, w
   };
 }
 
-function contactsThatPart(contacts: Contacts, roomAt: (pixel: number) => number): number[] {
-  const parting: number[] = [];
-  for (let k = 0; k < contacts.p.length; k++)
-    if (roomAt(contacts.p[k]!) !== roomAt(contacts.q[k]!)) parting.push(k);
-  return parting;
+function partingOf({ p, q, saddle }: Contacts, labels: Uint32Array, roomOf: Uint32Array): Parting {
+  const roomAt = (pixel: number) => roomOf[labels[pixel]!]!;
+  const kept = p.map((_, k) => k).filter((k) => roomAt(p[k]!) !== roomAt(q[k]!));
+  return {
+    p: kept.map((k) => p[k]!),
+    q: kept.map((k) => q[k]!),
+    saddle: kept.map((k) => saddle[k]!),
+    a: kept.map((k) => Math.min(roomAt(p[k]!), roomAt(q[k]!))),
+    b: kept.map((k) => Math.max(roomAt(p[k]!), roomAt(q[k]!))),
+  };
 }
 
-/** A pixel and its 8 neighbours; a neighbour across the edge of the picture belongs to no contact beside it. */
-function aroundOf(pixel: number, width: number): number[] {
-  const rows = [pixel - width, pixel, pixel + width];
-  const left = pixel % width === 0 ? 0 : -1;
-  const right = pixel % width === width - 1 ? 0 : 1;
-  return rows.flatMap((middle) => [middle + left, middle, middle + right]);
+/** Indices of contacts by connected run. */
+function runsOf({ p, q, a, b }: Parting, width: number): number[][] {
+  const home = unionOf(p.length);
+  const index = new PixelIndex(2 * p.length);
+  for (let k = 0; k < p.length; k++) {
+    for (const pixel of [p[k]!, q[k]!]) {
+      const left = pixel % width === 0 ? 0 : -1;
+      const right = pixel % width === width - 1 ? 0 : 1;
+      for (let row = pixel - width; row <= pixel + width; row += width)
+        for (let near = row + left; near <= row + right; near++)
+          for (let place = index.lastAt(near); place !== 0; place = index.before(place)) {
+            const other = index.entry(place);
+            if (a[other] === a[k] && b[other] === b[k]) unite(home, k, other);
+          }
+    }
+    index.add(p[k]!, k);
+    index.add(q[k]!, k);
+  }
+  const runs = new Map<number, number[]>();
+  for (let k = 0; k < p.length; k++) {
+    const run = runs.get(rootOf(home, k));
+    if (run) run.push(k);
+    else runs.set(rootOf(home, k), [k]);
+  }
+  return [...runs.values()];
 }
 
-function wallOf(
-  run: readonly number[],
-  { p, q, saddle }: Contacts,
-  roomAt: (pixel: number) => number,
-  width: number,
-) {
+function wallOf(run: readonly number[], { p, saddle, a, b }: Parting, width: number) {
   const widest = run.reduce((best, k) => (saddle[k]! > saddle[best]! ? k : best));
-  const [one, other] = [roomAt(p[widest]!), roomAt(q[widest]!)];
   const pixels = run.map((k) => p[k]!);
   const from = farthest(pixels, p[widest]!, width);
   return {
-    a: Math.min(one, other),
-    b: Math.max(one, other),
+    a: a[widest]!,
+    b: b[widest]!,
     width: 2 * Math.sqrt(saddle[widest]!) - 1,
     place: p[widest]!,
     ends: [from, farthest(pixels, from, width)] as const,

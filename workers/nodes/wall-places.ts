@@ -56,10 +56,11 @@ export function wallsComplaint({ walls, rooms }: BarrierValue, gapMm: number, pp
   if (count <= MANY * areas + A_FEW) return null;
   const widths = [...walls.width].sort((a, b) => a - b);
   const sensible = Math.floor(pxToMm(widths[areas + A_FEW]!, ppi) * 20) / 20;
+  const advice = sensible > 0 ? `Try ${sensible} mm or less.` : 'Set it to 0, or take specks away first.';
   return {
     code: 'gap-too-wide',
     severity: 'warning',
-    message: `A gap of ${gapMm} mm puts ${count} walls into ${areas} closed areas: it takes narrow parts of the drawing for openings. Try ${sensible} mm or less.`,
+    message: `A gap of ${gapMm} mm puts ${count} walls into ${areas} closed areas: it takes narrow parts of the drawing for openings. ${advice}`,
     measure: count,
   };
 }
