@@ -51,7 +51,11 @@ export const regionsFileSchema = z
     drawing: drawingSchema,
     regions: z.array(
       reportRegionSchema.omit({ recipe: true }).extend({
+        /** left, top, right, bottom */
+        boxMm: z.tuple([z.number(), z.number(), z.number(), z.number()]),
         neighbours: z.array(z.strictObject({ id: z.string(), sharedMm: z.number() })),
+        /** Id of the region that wholly surrounds this one. */
+        inside: z.string().nullable(),
       }),
     ),
     walls: z.array(

@@ -7,6 +7,7 @@ import type { Openings } from '../kernels/openings.ts';
 import type { LabelPlane, Plane, SharedBytes } from '../kernels/plane.ts';
 import type { Solids } from '../kernels/solids.ts';
 import type { Walls } from '../kernels/walls.ts';
+import type { Cleaning } from './cleaning.ts';
 
 /** What a picture measures, at the scale it stands at. */
 export interface Extent {
@@ -20,6 +21,8 @@ export interface DrawingValue extends Extent {
   type: 'drawing';
   line: Plane;
   artAt: 'trim' | 'bleed';
+  /** What was done to the line on its way here; absent as long as it stands as the file gave it. */
+  cleaning?: Cleaning;
 }
 
 export interface Region {
@@ -47,6 +50,8 @@ export interface Wall {
 
 export interface OpenGap {
   widthMm: number;
+  /** What closing it would part off, about. */
+  partsMm2: number;
   placeMm: [number, number];
 }
 

@@ -128,7 +128,7 @@ function standing(
   });
 }
 
-/** Openings wider than the gap that would part off a region if they were closed, widest last. */
+/** Openings wider than the gap that would part off a region if they were closed: much behind a narrow one first. */
 function gapsLeft(
   { openings, filled }: BarrierValue,
   regions: Renaming,
@@ -139,10 +139,11 @@ function gapsLeft(
   const regionAt = (pixel: number) => regions.table[filled.data[pixel]!]!;
   const gaps = [...openings.width.keys()].flatMap((k): OpenGap[] => {
     const parted = regionAt(openings.sideA[k]!) !== regionAt(openings.sideB[k]!);
-    const small = pxToMm(pxToMm(openings.area[k]!, ppi), ppi) < smallestMm2;
-    if (openings.width[k]! <= gap || parted || small) return [];
+    const partsMm2 = pxToMm(pxToMm(openings.area[k]!, ppi), ppi);
+    if (openings.width[k]! <= gap || parted || partsMm2 < smallestMm2) return [];
     const placeMm: [number, number] = [pxToMm(openings.x[k]!, ppi), pxToMm(openings.y[k]!, ppi)];
-    return [{ widthMm: pxToMm(openings.width[k]!, ppi), placeMm }];
+    return [{ widthMm: pxToMm(openings.width[k]!, ppi), partsMm2, placeMm }];
   });
-  return gaps.sort((a, b) => a.widthMm - b.widthMm);
+  const weight = ({ partsMm2, widthMm }: OpenGap) => partsMm2 / (widthMm * widthMm);
+  return gaps.sort((a, b) => weight(b) - weight(a));
 }

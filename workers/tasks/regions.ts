@@ -63,11 +63,13 @@ function tableOf(value: RegionsValue): Omit<RegionsFile, 'complaints'> {
       label: region.label,
       areaMm2: mm3(region.areaMm2),
       anchorMm: point(region.anchorMm),
+      boxMm: region.boxMm.map(mm3) as typeof region.boxMm,
       touchesFrame: region.touchesFrame,
       neighbours: region.neighbours.map(({ label, sharedMm }) => ({
         id: idOf(label),
         sharedMm: mm3(sharedMm),
       })),
+      inside: region.inside === null ? null : idOf(region.inside),
     })),
     walls: value.walls.map((wall, i) => ({
       id: `w${i + 1}`,
