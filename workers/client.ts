@@ -7,14 +7,17 @@ import type { EngineApi } from './engine-api.ts';
 import type { TaskInput, TaskName, TaskResult } from './tasks/index.ts';
 
 export { Cancelled } from './engine/cancel.ts';
+export type { Speck } from './engine/cleaning.ts';
 export type { OnProgress, ProgressReport } from './engine/progress.ts';
 export type { Asset } from './engine/tools.ts';
 export type { ClientPicture, ClientPictureInput } from './tasks/client-picture.ts';
+export type { LineReport, LineReportInput } from './tasks/line-report.ts';
 export type { Thumbnail } from './tasks/node-thumbnail.ts';
 export type { NodeOverview, Overview, PlateOverview, PlateThumbnail } from './tasks/overview.ts';
 export type { Picture, Show } from './tasks/picture.ts';
 export type { MappedRegion, RegionMap } from './tasks/region-map.ts';
 export { RENDER_FORMATS, type Rendered, type RenderFormat } from './tasks/render.ts';
+export type { SpecksGone } from './tasks/specks.ts';
 export type { MadeFile } from './tasks/task.ts';
 
 /** Shared memory for finished steps: enough for a 20 megapixel job in three inks with room to spare. */

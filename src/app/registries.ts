@@ -9,11 +9,13 @@ import { fileShortcuts } from './files/file-shortcuts.ts';
 import { Colourways } from './panels/Colourways.tsx';
 import { Plates } from './panels/Plates.tsx';
 import { Recipes } from './panels/Recipes.tsx';
+import { Regions } from './panels/regions/Regions.tsx';
 import type { Panel, Shortcut, View } from './registry.ts';
 import { strings } from './strings.ts';
 
 export const panels: readonly Panel[] = [
   { id: 'plates', title: 'Plates', column: 'left', Component: Plates },
+  { id: 'regions', title: 'Regions', column: 'left', Component: Regions },
   { id: 'recipes', title: 'Recipes', column: 'left', Component: Recipes },
   { id: 'wiring', title: 'Wiring', column: 'right', Component: Wiring },
   { id: 'docket', title: 'Docket', column: 'right', Component: Docket },

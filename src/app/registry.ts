@@ -1,6 +1,7 @@
 import type { ComponentType } from 'react';
 import type { Showing } from '../store/view-store.ts';
-import type { Stroke } from '../view/hand.ts';
+import type { Point } from '../view/camera.ts';
+import type { Spot, Stroke } from '../view/hand.ts';
 
 /** Where a panel stands. */
 export type Column = 'left' | 'right' | 'strip';
@@ -28,10 +29,14 @@ export interface Tool {
   key: string;
   /** What it does, as a sentence. */
   help: string;
-  /** A region was clicked or touched, or Enter pressed where the keyboard stands. */
-  tap(region: string): void;
-  /** A drag begins; null when it is to move the print. */
-  stroke(): Stroke | null;
+  /** Where it is offered: always, or while regions are mended. */
+  set: 'usual' | 'regions';
+  /** What Alt with an arrow key goes to. */
+  walks: 'regions' | 'marks';
+  /** The print was clicked or touched, or Enter pressed where the keyboard stands. */
+  tap(spot: Spot): void;
+  /** A drag begins at a point of the desk; null when it is to move the print. */
+  stroke(at: Point): Stroke | null;
 }
 
 /** A key, or keys with modifiers, and what it does. */

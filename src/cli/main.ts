@@ -3,12 +3,14 @@ import { BAD_INPUT, lineFor } from './outcome.ts';
 import { REGIONS_USAGE, regions } from './regions.ts';
 import { RENDER_USAGE, render } from './render.ts';
 import { SCHEMAS_USAGE, schemas } from './schemas.ts';
+import { SURVEY_USAGE, survey } from './survey.ts';
 
 type Command = (args: string[], about: (file: string) => void) => Promise<number>;
 
 const COMMANDS: Record<string, { run: Command; usage: string }> = {
   render: { run: render, usage: RENDER_USAGE },
   regions: { run: regions, usage: REGIONS_USAGE },
+  survey: { run: survey, usage: SURVEY_USAGE },
   nodes: { run: nodes, usage: NODES_USAGE },
   schemas: { run: schemas, usage: SCHEMAS_USAGE },
 };

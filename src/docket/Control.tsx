@@ -3,6 +3,7 @@ import { ColourControl } from './ColourControl.tsx';
 import type { ControlProps } from './control.ts';
 import type { Field } from './fields.ts';
 import { GroupControl } from './GroupControl.tsx';
+import { HandEditsControl } from './HandEditsControl.tsx';
 import { PerPlateControl } from './PerPlateControl.tsx';
 import { ChoiceControl, FileControl, NumberControl, SeedControl, YesNoControl } from './SmallControls.tsx';
 
@@ -25,6 +26,8 @@ export function Control({ field, ...props }: ControlProps<Field>) {
       return <SeedControl field={field} {...props} />;
     case 'file':
       return <FileControl field={field} {...props} />;
+    case 'hand-edits':
+      return <HandEditsControl field={field} {...props} />;
     case 'colour': {
       const lab = labSchema.safeParse(props.value);
       return <ColourControl label={props.label} lab={lab.data ?? GREY} commit={props.commit} />;

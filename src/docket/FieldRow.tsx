@@ -40,7 +40,7 @@ export function FieldRow({ node, field, set }: { node: string; field: Field; set
       </div>
       <p className={styles.help}>
         <span id={help}>{field.help}</span>
-        {differs && field.as !== 'file' && (
+        {differs && field.as !== 'file' && field.as !== 'hand-edits' && (
           <button
             type="button"
             className={styles.reset}

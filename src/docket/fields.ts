@@ -36,7 +36,7 @@ export interface GroupField extends Named {
 
 export interface PlainField extends Named {
   /** `unknown` is for shapes that need a form of their own. */
-  as: 'yes-no' | 'seed' | 'file' | 'colour' | 'unknown';
+  as: 'yes-no' | 'seed' | 'file' | 'colour' | 'hand-edits' | 'unknown';
 }
 
 /** One setting as a form shows it. */
@@ -71,6 +71,7 @@ function fieldOf(name: string, schema: Json): Field {
   const options = (schema.anyOf ?? []) as Json[];
   const nullable = options.some(({ type }) => type === 'null');
   const core = nullable ? options.find(({ type }) => type !== 'null')! : schema;
+  if (name === 'edits') return { ...named, as: 'hand-edits' };
   if (name === 'seed') return { ...named, as: 'seed' };
   if (core.enum) return { ...named, as: 'choice', words: core.enum.map(String) };
   if (core.type === 'boolean') return { ...named, as: 'yes-no' };

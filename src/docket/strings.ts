@@ -18,6 +18,13 @@ export const strings = {
   yes: 'yes',
   no: 'no',
   noFile: 'no file yet: drop a picture on the window',
+  byHand: {
+    count: (edits: number) => `${edits} by hand`,
+    none: 'none',
+    show: 'show on the print',
+    undoAll: 'undo all',
+    undone: 'all undone',
+  },
   noPlates: 'No Ink set is in the graph yet, so there are no plates to set this for.',
   screenColour: (title: string) => `${title}, colour picker`,
   offScreen: 'The screen cannot show this colour fully.',

@@ -2,12 +2,14 @@ import { z } from 'zod';
 import { inkFileSchema } from './inks.ts';
 import { jobSchema } from './job.ts';
 import { regionsFileSchema, reportSchema } from './report.ts';
+import { surveySchema } from './survey.ts';
 
 /** The shapes that files and other programs meet, by name. */
 const PUBLISHED = {
   job: jobSchema,
   report: reportSchema,
   regions: regionsFileSchema,
+  survey: surveySchema,
   inks: inkFileSchema,
 } as const;
 

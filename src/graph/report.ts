@@ -2,9 +2,9 @@ import { z } from 'zod';
 import { complaintSchema } from './complaint.ts';
 import { recipeSchema } from './recipe.ts';
 
-const pointMm = z.tuple([z.number(), z.number()]);
+export const pointMm = z.tuple([z.number(), z.number()]);
 
-const drawingSchema = z.strictObject({
+export const drawingSchema = z.strictObject({
   width: z.number().int(),
   height: z.number().int(),
   ppi: z.number(),

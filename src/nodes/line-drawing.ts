@@ -5,7 +5,7 @@ import { choice } from './settings.ts';
 
 export const lineDrawing = defineNode({
   kind: 'line-drawing',
-  version: 1,
+  version: 2,
   title: 'Line drawing',
   help: 'The drawing that everything is made from, at its printed size.',
   role: 'source',
@@ -29,7 +29,7 @@ export const lineDrawing = defineNode({
     }),
     channel: choice(['auto', 'darkness', 'colour', 'transparency'], 'auto', {
       title: 'Line is read from',
-      help: 'Darkness, strength of colour (a yellow line counts in full) or transparency; auto chooses.',
+      help: 'Darkness, strength of colour (a yellow line counts in full) or transparency. Auto takes lines of colour in full and leaves light washes to darkness.',
     }),
     artAt: choice(['trim', 'bleed'], 'trim', {
       title: 'Drawing ends at',

@@ -16,6 +16,8 @@ export interface ViewState {
   node: string | null;
   /** Id of the region under the pointer. */
   hovered: string | null;
+  /** Ids of the regions that were chosen, in that order. */
+  chosen: readonly string[];
   /** Whether the wiring is unfolded. */
   wiringOpen: boolean;
   /** Whether a finger or pointer moves something just now: previews stay coarse until it rests. */
@@ -33,6 +35,7 @@ export const viewStore = createStore<ViewState>(() => ({
   inHand: null,
   node: null,
   hovered: null,
+  chosen: [],
   wiringOpen: false,
   handMoves: false,
   closeUp: false,

@@ -1,12 +1,16 @@
 import { useRef } from 'react';
 import { useView } from '../store/hooks.ts';
-import { useDesk } from './desk-store.ts';
+import { PRINT_ID, useDesk } from './desk-store.ts';
 import { pressKey } from './keyboard.ts';
 import { PrintTiles } from './PrintTiles.tsx';
 import styles from './PrintView.module.css';
 import { Readout } from './Readout.tsx';
 import { RegionMark } from './RegionMark.tsx';
 import { Rulers } from './Rulers.tsx';
+import { ChosenRegions } from './region-tools/ChosenRegions.tsx';
+import { HandAt } from './region-tools/HandAt.tsx';
+import { RegionMarks } from './region-tools/RegionMarks.tsx';
+import { RegionToolRow } from './region-tools/RegionToolRow.tsx';
 import { useSaid } from './said-store.ts';
 import { strings } from './strings.ts';
 import { ToolSwitch } from './ToolSwitch.tsx';
@@ -50,6 +54,7 @@ export function PrintView() {
       <Rulers />
       <div
         ref={surface}
+        id={PRINT_ID}
         className={`${styles.desk} ${tints ? styles.tints : styles.moves}`}
         data-tool={tool}
         role="application"
@@ -62,8 +67,12 @@ export function PrintView() {
       >
         <Sheet />
         <PrintTiles />
+        <ChosenRegions />
         <RegionMark />
+        <RegionMarks />
+        <HandAt />
       </div>
+      <RegionToolRow />
       <div className={styles.foot}>
         <ToolSwitch />
         <Readout />

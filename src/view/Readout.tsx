@@ -4,6 +4,7 @@ import { recipeOf } from '../store/edits.ts';
 import { useJobState, useResults, useView } from '../store/hooks.ts';
 import { type NamedPlate, platesOf } from './plates-of.ts';
 import styles from './Readout.module.css';
+import { useHint } from './region-tools/use-hint.ts';
 import { strings } from './strings.ts';
 
 /** The tints of a recipe, each with how full its ink stands. */
@@ -26,9 +27,11 @@ export function Readout() {
   const region = useView((state) => state.hovered);
   const inHand = useView((state) => state.inHand);
   const map = useResults((state) => state.regions);
+  const hint = useHint();
   const mapped = useMemo(() => map?.regions.find(({ id }) => id === region), [map, region]);
   if (!job) return null;
   const plates = platesOf(job);
+  if (hint) return <p className={`${styles.readout} ${styles.sentence}`}>{hint}</p>;
   if (mapped)
     return (
       <p className={styles.readout}>

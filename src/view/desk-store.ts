@@ -8,6 +8,7 @@ import {
   pan,
   reveal,
   type Size,
+  toDesk,
   zoom,
 } from './camera.ts';
 
@@ -24,6 +25,10 @@ export interface DeskState {
   pointer: Point | null;
   /** Id of the region that the keyboard stands on. */
   cursor: string | null;
+  /** Place that the keyboard stands at, mm. */
+  crosshair: Point | null;
+  /** Key of the wall, gap or hand edit that is pointed at. */
+  mark: string | null;
 }
 
 export const deskStore = createStore<DeskState>(() => ({
@@ -33,6 +38,8 @@ export const deskStore = createStore<DeskState>(() => ({
   fitted: true,
   pointer: null,
   cursor: null,
+  crosshair: null,
+  mark: null,
 }));
 
 export function useDesk<Part>(select: (state: DeskState) => Part): Part {
@@ -78,6 +85,25 @@ export function zoomToActual(): void {
 
 export function panBy(by: Point): void {
   move(({ camera, sheet, desk }) => pan(camera, by, sheet, desk));
+}
+
+/** Id of the element that takes the print's keys. */
+export const PRINT_ID = 'print';
+
+/** Gives the print the keys. */
+export function focusPrint(): void {
+  document.getElementById(PRINT_ID)?.focus({ preventScroll: true });
+}
+
+/** Has a place of the sheet in the middle of the view, so close that as many mm of it fit. */
+export function showPlace(mm: Point, spanMm: number): void {
+  move(({ camera, sheet, desk }) => {
+    const wanted = Math.min(desk.width, desk.height) / spanMm;
+    const close = zoom(camera, Math.max(1, wanted / camera.pxPerMm), middleOf(desk), sheet, desk);
+    const { x, y } = toDesk(close, mm);
+    const middle = middleOf(desk);
+    return pan(close, { x: middle.x - x, y: middle.y - y }, sheet, desk);
+  });
 }
 
 /** Brings a place of the sheet, mm, into view. */

@@ -14,12 +14,14 @@ export interface Touch {
 /** What gestures come to. */
 export interface HandActions {
   tap(at: Point, alt: boolean): void;
-  /** The finger rested on a place. */
-  hold(at: Point): void;
+  /** The finger rested on a place; false when that means nothing and it may still tap or drag. */
+  hold(at: Point): boolean;
   /** A drag begins; false when it is to move the print. */
   strokeStart(at: Point): boolean;
   strokeTo(from: Point, to: Point): void;
   strokeEnd(): void;
+  /** A second finger came, or the pointer was taken away, before the stroke ended. */
+  strokeDrop(): void;
   pan(by: Point): void;
   /** Two fingers spread or drew together about the point between them. */
   pinch(factor: number, about: Point): void;
@@ -48,9 +50,9 @@ export function gestures(actions: HandActions): Gestures {
   let pressed: Touch | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
-  const start = (next: Doing) => {
+  const start = (next: Doing, ends: 'strokeEnd' | 'strokeDrop' = 'strokeDrop') => {
     clearTimeout(timer);
-    if (doing === 'stroking') actions.strokeEnd();
+    if (doing === 'stroking') actions[ends]();
     const moved = doing !== 'nothing' && doing !== 'pressing';
     const moves = next !== 'nothing' && next !== 'pressing';
     doing = next;
@@ -62,8 +64,7 @@ export function gestures(actions: HandActions): Gestures {
     start('pressing');
     if (touch.kind === 'mouse') return;
     timer = setTimeout(() => {
-      start('nothing');
-      actions.hold(touch.at);
+      if (actions.hold(touch.at)) start('nothing');
     }, HOLD_MS);
   };
 
@@ -103,7 +104,7 @@ export function gestures(actions: HandActions): Gestures {
     up({ id, at }) {
       if (!pointers.delete(id)) return;
       const tapped = doing === 'pressing' ? pressed : null;
-      start(doing === 'pinching' && pointers.size === 1 ? 'panning' : 'nothing');
+      start(doing === 'pinching' && pointers.size === 1 ? 'panning' : 'nothing', 'strokeEnd');
       if (tapped) actions.tap(at, tapped.alt ?? false);
     },
     cancel(id) {

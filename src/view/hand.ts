@@ -41,41 +41,67 @@ function others(regions: readonly string[], recipe: Recipe): string[] {
   return job ? regions.filter((id) => recipeKey(recipeOf(job, id)) !== key) : [];
 }
 
-/** Gives a region the recipe in hand, as one step. */
-export function tint(region: string): void {
+/** Gives regions the recipe in hand, as one step. */
+export function tint(...regions: readonly string[]): void {
   const { inHand } = viewStore.getState();
   if (!inHand) {
     say(strings.said.handEmpty);
     return;
   }
-  if (others([region], inHand).length === 0) {
+  const changed = others(regions, inHand);
+  if (changed.length === 0) {
     say(strings.said.already(words(inHand)));
     return;
   }
-  edit(strings.step(1), (job) => withRecipe(job, [region], inHand));
-  say(strings.said.tinted(1, words(inHand)));
+  edit(strings.step(changed.length), (job) => withRecipe(job, changed, inHand));
+  say(strings.said.tinted(changed.length, words(inHand)));
 }
 
-/** Id of the region under a point of the desk. */
-export function regionUnder(at: Point): string | null {
+/** A place of the print that a hand touches. */
+export interface Spot {
+  mm: Point;
+  /** Id of the region there. */
+  region: string | null;
+}
+
+/** A place of the sheet, mm, with its region. */
+export function spotOn(mm: Point): Spot {
   const { regions } = resultsStore.getState();
-  return regions ? (regionAt(regions, toMm(deskStore.getState().camera, at))?.id ?? null) : null;
+  return { mm, region: regions ? (regionAt(regions, mm)?.id ?? null) : null };
 }
 
-/** A drag across regions: all that it crosses are tinted as one step. */
+/** The place under a point of the desk. */
+export function spotAt(at: Point): Spot {
+  return spotOn(toMm(deskStore.getState().camera, at));
+}
+
+/** Half a touch target: so near to something small a hand takes it, px. */
+const REACH_PX = 22;
+
+/** How far a hand reaches on the sheet as it lies, mm. */
+export function reachMm(px = REACH_PX): number {
+  return px / deskStore.getState().camera.pxPerMm;
+}
+
+/** A drag over the print. */
 export interface Stroke {
   to(from: Point, to: Point): void;
   end(): void;
+  /** A second finger came, or the system took the pointer away. */
+  drop(): void;
 }
 
 let strokes = 0;
 
-/** Begins to tint whatever is crossed; null when there is nothing in hand to tint with. */
+/** Begins to tint whatever is crossed, all of it as one step; null when there is nothing in hand to tint with. */
 export function beginStroke(): Stroke | null {
   const { inHand } = viewStore.getState();
   if (!inHand) return null;
   const gesture = `tint ${++strokes}`;
   let count = 0;
+  const end = () => {
+    if (count > 0) say(strings.said.tinted(count, words(inHand)));
+  };
   return {
     to(from, to) {
       const { regions } = resultsStore.getState();
@@ -86,8 +112,7 @@ export function beginStroke(): Stroke | null {
       count += crossed.length;
       edit(strings.step(count), (job) => withRecipe(job, crossed, inHand), gesture);
     },
-    end() {
-      if (count > 0) say(strings.said.tinted(count, words(inHand)));
-    },
+    end,
+    drop: end,
   };
 }

@@ -5,13 +5,17 @@ import { jobStore } from '../store/job-store.ts';
 import { resultsStore } from '../store/results-store.ts';
 import { setView, viewStore } from '../store/view-store.ts';
 import { toMm } from './camera.ts';
+import { keyboardSpot, moveCrosshair, stepMark } from './crosshair.ts';
 import { deskStore, panBy, revealPlace } from './desk-store.ts';
 import { pickUp, putDown } from './hand.ts';
 import { type Direction, nearestRegion, nextRegion } from './next-region.ts';
 import { platesOf, recipeText } from './plates-of.ts';
+import { choose, chooseAllBeside, chooseTool } from './region-tools/choose-tool.ts';
+import { regionTexts } from './region-tools/strings.ts';
+import { dropUnfinished, takeBackPoint } from './region-tools/unfinished-store.ts';
 import { say } from './said-store.ts';
 import { strings } from './strings.ts';
-import { toolTaken } from './tools.ts';
+import { takeUsualTool, toolTaken } from './tools.ts';
 
 const PAN_PX = 48;
 const ARROWS: Record<string, { direction: Direction; x: number; y: number }> = {
@@ -23,7 +27,7 @@ const ARROWS: Record<string, { direction: Direction; x: number; y: number }> = {
 
 function standOn(region: MappedRegion): void {
   const [x, y] = region.anchorMm;
-  deskStore.setState({ cursor: region.id, pointer: null });
+  deskStore.setState({ cursor: region.id, crosshair: null, pointer: null, mark: null });
   setView({ hovered: region.id });
   revealPlace({ x, y });
   const { job } = jobStore.getState();
@@ -43,14 +47,39 @@ function step(direction: Direction): void {
   else say(strings.said.noneThatWay);
 }
 
+/** What an arrow key does: with Alt it goes to the next thing the tool acts on; alone it moves crosshair or print. */
+function pressArrow(key: string, alt: boolean, shift: boolean): void {
+  const { direction, x, y } = ARROWS[key]!;
+  const tool = toolTaken();
+  if (alt) tool.walks === 'marks' ? stepMark(direction) : step(direction);
+  else if (tool.set === 'regions') moveCrosshair({ x: -x / PAN_PX, y: -y / PAN_PX }, shift);
+  else panBy({ x, y });
+}
+
+function pressEnter(alt: boolean): void {
+  const spot = keyboardSpot();
+  if (!spot) return;
+  if (alt && spot.region !== null) pickUp(spot.region);
+  else toolTaken().tap(spot);
+}
+
+/** Lets go of the least there is: an unfinished path, the chosen regions, the tool, the recipe in hand. */
+function pressEscape(): void {
+  if (dropUnfinished()) say(regionTexts.said.dropped);
+  else if (viewStore.getState().chosen.length > 0) choose([]);
+  else if (toolTaken().set === 'regions') takeUsualTool();
+  else putDown();
+}
+
 /** What keys do while the print has the focus. */
 export function pressKey(event: KeyboardEvent): void {
-  if (event.ctrlKey || event.metaKey) return;
-  const arrow = ARROWS[event.key];
-  const { cursor } = deskStore.getState();
-  if (arrow) event.altKey ? step(arrow.direction) : panBy(arrow);
-  else if (event.key === 'Enter' && cursor !== null) event.altKey ? pickUp(cursor) : toolTaken().tap(cursor);
-  else if (event.key === 'Escape') putDown();
-  else return;
+  const choosesAll = event.key.toLowerCase() === 'a' && toolTaken().id === chooseTool.id;
+  if (event.ctrlKey || event.metaKey) {
+    if (!choosesAll) return;
+    chooseAllBeside();
+  } else if (event.key in ARROWS) pressArrow(event.key, event.altKey, event.shiftKey);
+  else if (event.key === 'Enter') pressEnter(event.altKey);
+  else if (event.key === 'Escape') pressEscape();
+  else if (event.key !== 'Backspace' || !takeBackPoint()) return;
   event.preventDefault();
 }

@@ -14,37 +14,63 @@ const WAYS: Record<Direction, Point> = {
 const ASIDE = 2;
 
 /**
- * The region whose anchor comes next in a direction: within a quarter turn of it, nearest first, what lies aside
- * counting double. Null when there is none.
+ * The thing that comes next in a direction: within a quarter turn of it, nearest first, what lies aside counting
+ * double. Null when there is none.
  *
- * @param from the region to leave; it is never given back
+ * @param from the place to leave; what lies right there is never given back
  */
-export function nextRegion(
-  regions: readonly MappedRegion[],
-  from: MappedRegion,
+export function nextThatWay<Thing>(
+  things: readonly Thing[],
+  placeOf: (thing: Thing) => readonly [number, number],
+  from: Point,
   direction: Direction,
-): MappedRegion | null {
+): Thing | null {
   const way = WAYS[direction];
-  let best: MappedRegion | null = null;
+  let best: Thing | null = null;
   let least = Number.POSITIVE_INFINITY;
-  for (const region of regions) {
-    const x = region.anchorMm[0] - from.anchorMm[0];
-    const y = region.anchorMm[1] - from.anchorMm[1];
+  for (const thing of things) {
+    const [toX, toY] = placeOf(thing);
+    const x = toX - from.x;
+    const y = toY - from.y;
     const ahead = x * way.x + y * way.y;
     const aside = Math.abs(x * way.y - y * way.x);
     const cost = ahead + ASIDE * aside;
-    if (region.id === from.id || ahead <= 0 || aside > ahead || cost >= least) continue;
-    best = region;
+    if (ahead <= 0 || aside > ahead || cost >= least) continue;
+    best = thing;
     least = cost;
   }
   return best;
 }
 
-/** The region whose anchor is nearest to a place, mm; null when there are none. */
-export function nearestRegion(regions: readonly MappedRegion[], mm: Point): MappedRegion | null {
-  const distance = ({ anchorMm: [x, y] }: MappedRegion) => Math.hypot(x - mm.x, y - mm.y);
-  return regions.reduce<MappedRegion | null>(
-    (best, region) => (best && distance(best) <= distance(region) ? best : region),
+/** The thing that is nearest to a place; null when there are none. */
+export function nearestTo<Thing>(
+  things: readonly Thing[],
+  placeOf: (thing: Thing) => readonly [number, number],
+  mm: Point,
+): Thing | null {
+  const distance = (thing: Thing) => {
+    const [x, y] = placeOf(thing);
+    return Math.hypot(x - mm.x, y - mm.y);
+  };
+  return things.reduce<Thing | null>(
+    (best, thing) => (best !== null && distance(best) <= distance(thing) ? best : thing),
     null,
   );
+}
+
+const anchorOf = ({ anchorMm }: MappedRegion) => anchorMm;
+
+/** The region whose anchor comes next in a direction from another's; null when there is none. */
+export function nextRegion(
+  regions: readonly MappedRegion[],
+  from: MappedRegion,
+  direction: Direction,
+): MappedRegion | null {
+  const [x, y] = from.anchorMm;
+  return nextThatWay(regions, anchorOf, { x, y }, direction);
+}
+
+/** The region whose anchor is nearest to a place, mm; null when there are none. */
+export function nearestRegion(regions: readonly MappedRegion[], mm: Point): MappedRegion | null {
+  return nearestTo(regions, anchorOf, mm);
 }

@@ -9,7 +9,7 @@ const regions = (count: number) => (count === 1 ? '1 region' : `${count} regions
 /** Every text of the print view. */
 export const strings = {
   print: 'The print',
-  keys: 'Arrow keys move the print. Alt with an arrow key goes to the next region that way; Enter tints it with the recipe in hand, Alt with Enter picks its recipe up. Number keys take a recipe in hand, Escape puts it down. T tints, P picks up. Plus, minus and 0 zoom.',
+  keys: 'Arrow keys move the print. Alt with an arrow key goes to the next region that way; Enter tints it with the recipe in hand, Alt with Enter picks its recipe up. Number keys take a recipe in hand, Escape puts it down. T tints, P picks up. Plus, minus and 0 zoom. C chooses regions, O opens walls, W draws one, X cuts, J joins, I ignores a mark: with these in hand arrow keys move a crosshair, with Shift in fine steps; Enter does what a click does, twice at one place to end a path; Backspace takes a corner back, Escape drops it.',
   tools: {
     label: 'Tool',
     tint: { title: 'Tint', help: 'Gives the recipe in hand to every region you touch' },

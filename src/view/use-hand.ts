@@ -3,8 +3,9 @@ import { setView } from '../store/view-store.ts';
 import type { Point } from './camera.ts';
 import { deskStore, panBy, zoomBy } from './desk-store.ts';
 import { gestures, type Touch } from './gesture.ts';
-import { pickUp, regionUnder, type Stroke } from './hand.ts';
-import { tapAt, toolTaken } from './tools.ts';
+import { type Stroke, spotAt } from './hand.ts';
+import { markAt } from './region-tools/mark-under.ts';
+import { holdAt, tapAt, toolTaken } from './tools.ts';
 import { useSpaceDown } from './use-space-down.ts';
 
 const MIDDLE_BUTTON = 1;
@@ -14,17 +15,18 @@ function printGestures() {
   let stroke: Stroke | null = null;
   return gestures({
     tap: tapAt,
-    hold: (at) => {
-      const region = regionUnder(at);
-      if (region !== null) pickUp(region);
-    },
-    strokeStart: () => {
-      stroke = toolTaken().stroke();
+    hold: holdAt,
+    strokeStart: (at) => {
+      stroke = toolTaken().stroke(at);
       return stroke !== null;
     },
     strokeTo: (from, to) => stroke?.to(from, to),
     strokeEnd: () => {
       stroke?.end();
+      stroke = null;
+    },
+    strokeDrop: () => {
+      stroke?.drop();
       stroke = null;
     },
     pan: panBy,
@@ -54,8 +56,9 @@ export function useHand(surface: RefObject<HTMLElement | null>) {
       moves: event.button === MIDDLE_BUTTON || space.current,
     });
     const hover = (at: Point) => {
-      deskStore.setState({ pointer: at, cursor: null });
-      setView({ hovered: regionUnder(at) });
+      const { mm, region } = spotAt(at);
+      deskStore.setState({ pointer: at, cursor: null, crosshair: null, mark: markAt(mm) });
+      setView({ hovered: region });
     };
     const measure = () => {
       box.current = surface.current?.getBoundingClientRect() ?? null;
@@ -80,7 +83,7 @@ export function useHand(surface: RefObject<HTMLElement | null>) {
       onPointerCancel: ({ nativeEvent: event }: PointerEvent) => hand.cancel(event.pointerId),
       onPointerLeave: ({ nativeEvent: event }: PointerEvent) => {
         if (event.pointerType === 'touch') return;
-        deskStore.setState({ pointer: null });
+        deskStore.setState({ pointer: null, mark: null });
         setView({ hovered: null });
       },
     };

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { decodePicture } from '../../workers/files/decode.ts';
 import { inspectPicture } from '../../workers/files/inspect.ts';
-import { coverage } from '../../workers/kernels/coverage.ts';
+import { coverage, PLAIN } from '../../workers/kernels/coverage.ts';
 import type { Plane } from '../../workers/kernels/plane.ts';
 
 export function sharedPlane(width: number, height: number): Plane {
@@ -21,8 +21,7 @@ export async function demoLine(ppi: number): Promise<Plane> {
   const pixels = new Uint8Array(head.width * head.height * head.bands);
   await decodePicture(bytes, 'demo', head, pixels);
   const line = sharedPlane(head.width, head.height);
-  const table = Uint8Array.from({ length: 256 }, (_, v) => v);
-  coverage({ pixels, bands: head.bands, channel: 'darkness', table, line }, 0, head.height);
+  coverage({ pixels, bands: head.bands, reading: PLAIN, line }, 0, head.height);
   return line;
 }
 

@@ -24,7 +24,7 @@ export function depth(args: DepthArgs, from: number, to: number): void {
   }
 }
 
-function nearest(columns: Uint16Array, row: number, x: number, width: number, most: number): number {
+export function nearest(columns: Uint16Array, row: number, x: number, width: number, most: number): number {
   if (columns[row + x] === 0) return 0;
   let best = most + 1;
   for (let dx = 0; dx * dx < best; dx++) {

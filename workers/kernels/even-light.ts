@@ -33,7 +33,7 @@ export function evenLight(args: EvenLightArgs, from: number, to: number): void {
       const start = row[column]!;
       const sheet = start * PARTS + (row[column + 1]! - start) * across.part[x]!;
       const bright = (255 - data[i]!) * FULL;
-      out[i] = bright >= sheet ? 0 : 255 - ((bright / sheet) * 255 + 0.5);
+      out[i] = bright >= sheet ? 0 : 255.5 - (bright / sheet) * 255;
     }
   }
 }

@@ -1,30 +1,40 @@
 import { borders } from './borders.ts';
+import { changeDepth } from './change-depth.ts';
 import { components } from './components.ts';
 import { countLabels } from './count-labels.ts';
 import { coverage } from './coverage.ts';
 import { depth } from './depth.ts';
-import { eraseMarks, weighMarks } from './despeckle.ts';
+import { eraseMarks } from './despeckle.ts';
 import { columnDistance, squaredDistance } from './distance.ts';
+import { evenLight } from './even-light.ts';
 import { fill } from './fill.ts';
 import { fillWalls } from './fill-walls.ts';
 import { findRooms } from './find-rooms.ts';
+import { findTilt } from './find-tilt.ts';
 import { grain } from './grain.ts';
 import { grow } from './grow.ts';
 import { handLines } from './hand-lines.ts';
 import { heavier } from './heavier.ts';
 import { histogram } from './histogram.ts';
+import { keepTopology } from './keep-topology.ts';
 import { mean } from './mean.ts';
 import { measureRegions } from './measure-regions.ts';
 import { nearDistance } from './near-distance.ts';
 import { offset } from './offset.ts';
 import { openings } from './openings.ts';
+import { paperBlocks } from './paper-blocks.ts';
+import { paperLight } from './paper-light.ts';
 import { paperTexture } from './paper-texture.ts';
+import { fillPinholes, findPinholes } from './pinholes.ts';
 import { printLine } from './print-line.ts';
 import { proof } from './proof.ts';
 import { proofMany } from './proof-many.ts';
 import { reduceCoverage, reduceLabels } from './reduce.ts';
 import { relabel } from './relabel.ts';
+import { ridgeWidths } from './ridge-widths.ts';
+import { sauvola } from './sauvola.ts';
 import { shrinkProof } from './shrink-proof.ts';
+import { siftMarks } from './sift-marks.ts';
 import { solids } from './solids.ts';
 import { surveyLine } from './survey-line.ts';
 import { toneTable } from './tone-table.ts';
@@ -35,16 +45,20 @@ import { within } from './within.ts';
  * gives the same bytes, and running a range twice does no harm.
  */
 export const bandKernels = {
+  changeDepth,
   columnDistance,
   coverage,
   depth,
   eraseMarks,
+  evenLight,
   fill,
+  fillPinholes,
   grain,
   grow,
   heavier,
   nearDistance,
   offset,
+  paperBlocks,
   paperTexture,
   printLine,
   proof,
@@ -52,6 +66,7 @@ export const bandKernels = {
   reduceCoverage,
   reduceLabels,
   relabel,
+  sauvola,
   shrinkProof,
   squaredDistance,
   toneTable,
@@ -64,13 +79,18 @@ export const wholeKernels = {
   components,
   countLabels,
   fillWalls,
+  findPinholes,
   findRooms,
+  findTilt,
   handLines,
   histogram,
+  keepTopology,
   mean,
   measureRegions,
   openings,
+  paperLight,
+  ridgeWidths,
+  siftMarks,
   solids,
   surveyLine,
-  weighMarks,
 };

@@ -30,3 +30,32 @@ export function otsu(counts: ArrayLike<number>): number {
   }
   return level;
 }
+
+/** The two classes of a histogram: values up to a level, and values above it. */
+export interface Parting {
+  /** Mean of each class; the level itself for an empty one. */
+  below: number;
+  above: number;
+  /** Variance between the classes over the whole variance, 0..1: how well the level parts them (Otsu's eta). */
+  clarity: number;
+}
+
+/** How a level parts a histogram of 256 counts. */
+export function partingAt(counts: ArrayLike<number>, level: number): Parting {
+  const pixels = [0, 0];
+  const sums = [0, 0];
+  let squares = 0;
+  for (let v = 0; v < 256; v++) {
+    const side = v > level ? 1 : 0;
+    pixels[side]! += counts[v]!;
+    sums[side]! += v * counts[v]!;
+    squares += v * v * counts[v]!;
+  }
+  const total = pixels[0]! + pixels[1]!;
+  const whole = (sums[0]! + sums[1]!) / total;
+  const variance = squares / total - whole * whole;
+  const mean = (side: number) => (pixels[side] === 0 ? level : sums[side]! / pixels[side]!);
+  const [below, above] = [mean(0), mean(1)];
+  const between = (pixels[0]! / total) * (pixels[1]! / total) * (above - below) ** 2;
+  return { below, above, clarity: variance > 0 ? between / variance : 0 };
+}

@@ -37,7 +37,7 @@ export function paperLight(args: PaperLightArgs): PaperLight {
   const skipped = Math.floor(known.length * LEFT_OUT);
   const spread = 1 - known[skipped]! / known[known.length - 1 - skipped]!;
   fillIn(args, light, order);
-  let smooth = light;
+  let smooth: Uint16Array = light;
   for (let k = 0; k < SMOOTHINGS; k++) smooth = smoothed(args, smooth);
   return { light: smooth, spread };
 }
@@ -67,10 +67,7 @@ function fillIn({ columns, rows }: PaperLightArgs, light: Uint16Array, paper: re
       for (const next of neighbours(block, columns, rows))
         if (light[next] === 0 && !found.has(next)) {
           const around = neighbours(next, columns, rows).filter((other) => light[other] !== 0);
-          found.set(
-            next,
-            Math.round(around.reduce((sum, other) => sum + light[other]!, 0) / around.length),
-          );
+          found.set(next, Math.round(around.reduce((sum, other) => sum + light[other]!, 0) / around.length));
         }
     for (const [block, value] of found) light[block] = value;
     ring = [...found.keys()];
@@ -79,7 +76,7 @@ function fillIn({ columns, rows }: PaperLightArgs, light: Uint16Array, paper: re
 
 /** Means over three by three blocks, the edge repeated. */
 function smoothed({ columns, rows }: PaperLightArgs, light: Uint16Array): Uint16Array {
-  return light.map((_, block) => {
+  return Uint16Array.from(light, (_, block) => {
     const [x, y] = [block % columns, Math.floor(block / columns)];
     let sum = 0;
     for (let dy = -1; dy <= 1; dy++)

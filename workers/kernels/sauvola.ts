@@ -60,8 +60,15 @@ export function sauvola(args: SauvolaArgs, from: number, to: number): void {
         }
         const mean = sum * share;
         const variance = square * share - mean * mean;
-        const level = mean * (lowest + (variance > 0 ? slope * Math.sqrt(variance) : 0));
-        const below = (level > least ? level : least) - 255 + data[row + x]!;
+        const bright = 255 - data[row + x]!;
+        const room = bright - half - mean * lowest;
+        const steep = slope * mean;
+        if (room >= 0 && bright - half >= least && steep * steep * variance <= room * room) {
+          out[row + x] = 0;
+          continue;
+        }
+        const level = mean * lowest + (variance > 0 ? steep * Math.sqrt(variance) : 0);
+        const below = Math.max(level, least) - bright;
         if (below >= half) out[row + x] = 255;
         else if (below <= -half) out[row + x] = 0;
         else out[row + x] = (below > 0 ? 128.5 : 127.5) + below * ramp;

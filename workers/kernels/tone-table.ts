@@ -18,11 +18,13 @@ export function toneTable(args: ToneTableArgs, from: number, to: number): void {
 
 /**
  * The table of a soft threshold: what lies above `level` becomes 128 or more, with a ramp of `softness` (0..1) of
- * the room there is on the narrower side; 1 leaves an evenly scanned drawing nearly as it was.
+ * the `room` there is on either side; 1 leaves an evenly scanned drawing nearly as it was.
+ *
+ * @param room levels; up to black or white on the narrower side when it is left out
  */
-export function softThreshold(level: number, softness: number): Uint8Array {
+export function softThreshold(level: number, softness: number, room?: number): Uint8Array {
   const middle = level + 0.5;
-  const half = Math.min(middle, 255 - middle) * softness;
+  const half = (room ?? Math.min(middle, 255 - middle)) * softness;
   const table = new Uint8Array(256);
   for (let v = 0; v < 256; v++) {
     const hard = v > level ? 255 : 0;

@@ -63,7 +63,8 @@ export async function makeBarrier(
 
 /** Blocks small enough that an opening just wider than the gap still shows; none so small below 0.1 mm. */
 function blockFor(gap: number, ppi: number): number {
-  return Math.max(ppi >= 300 ? 2 : 1, Math.min(4, Math.floor((gap + 2) / 3)));
+  const finest = ppi >= 300 ? 2 : 1;
+  return gap === 0 ? 2 * finest : Math.max(finest, Math.min(4, Math.floor((gap + 2) / 3)));
 }
 
 const REFUSED: Record<Refusal, string> = {

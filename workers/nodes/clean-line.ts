@@ -1,77 +1,39 @@
-import type { SettingsOf } from '../../src/graph/node-kind.ts';
 import { cleanLine as kind } from '../../src/nodes/clean-line.ts';
-import { evaluation, type Tools } from '../engine/evaluation.ts';
-import { otsu } from '../kernels/otsu.ts';
+import { evaluation } from '../engine/evaluation.ts';
 import { mmToPx, type Plane } from '../kernels/plane.ts';
-import { softThreshold } from '../kernels/tone-table.ts';
-import { columnDistances } from './column-distances.ts';
+import { evened } from './clean-light.ts';
+import { despeckled, pinholesFilled } from './clean-specks.ts';
+import { isClean, parted } from './clean-threshold.ts';
+import { straightened } from './clean-tilt.ts';
+import { weighed } from './clean-weight.ts';
+
+/** Paper that shows through the line of a scan by less than this is a fault of the scan. */
+const USUAL_PINHOLE_MM2 = 0.01;
 
 export const cleanLine = evaluation(kind, async ({ settings, inputs, tools }) => {
   const { drawing } = inputs;
-  const parted = await threshold(drawing.line, settings, tools);
-  const swept = await despeckle(parted, mmToPx(1, drawing.ppi) ** 2 * settings.speckMm2, tools);
-  const line = await weigh(swept, mmToPx(settings.heavierMm, drawing.ppi), tools);
-  return { drawing: { ...drawing, line } };
+  const { ppi } = drawing;
+  /** Lets the line of the step before go, where this step made another. */
+  const on = (before: Plane, after: Plane): Plane => {
+    if (after !== before) tools.free(before.data);
+    return after;
+  };
+  const counts = await tools.whole('histogram', { data: drawing.line.data });
+  const clean = isClean(counts);
+  const sheet = await evened(drawing.line, counts, clean, settings.light, ppi, tools);
+  const level = await straightened(sheet.line, settings, tools);
+  const straight = on(sheet.line, level.line);
+  const { line, threshold } = await parted(straight, clean, settings, ppi, tools);
+  const swept = await despeckled(on(straight, line), settings.speckMm2, ppi, tools);
+  const smallest = settings.pinholeMm2 ?? (clean ? 0 : USUAL_PINHOLE_MM2);
+  const filled = await pinholesFilled(on(line, swept.line), smallest, ppi, tools);
+  const solid = on(swept.line, filled.line);
+  const heavier = on(solid, await weighed(solid, mmToPx(settings.heavierMm, ppi), tools));
+  const { light } = sheet;
+  const { turnedDeg } = level;
+  const { specks } = swept;
+  const { pinholes } = filled;
+  return {
+    drawing: { ...drawing, line: heavier, cleaning: { light, threshold, turnedDeg, specks, pinholes } },
+  };
 });
-
-async function threshold(line: Plane, settings: SettingsOf<typeof kind>, tools: Tools): Promise<Plane> {
-  const counts = await tools.whole('histogram', { data: line.data });
-  const set = Math.round((settings.level * 255) / 100);
-  const level = settings.threshold === 'set' ? Math.min(254, set) : autoLevel(counts);
-  const out = tools.plane(line.width, line.height);
-  await tools.bands(
-    'toneTable',
-    { from: line, to: out, table: softThreshold(level, settings.softness / 100) },
-    line.height,
-  );
-  return out;
-}
-
-/** Share of pixels that are wholly paper or wholly line in a drawing that needs no search for its threshold. */
-const CLEAN_SHARE = 0.9;
-
-/** Half for clean artwork, whose soft edges are true coverage; Otsu's level for anything scanned. */
-function autoLevel(counts: Uint32Array): number {
-  let pixels = 0;
-  let wholly = 0;
-  counts.forEach((count, value) => {
-    pixels += count;
-    if (value <= 2 || value >= 253) wholly += count;
-  });
-  return wholly >= CLEAN_SHARE * pixels && counts[255]! > 0 ? 127 : otsu(counts);
-}
-
-async function despeckle(line: Plane, smallest: number, tools: Tools): Promise<Plane> {
-  if (smallest === 0) return line;
-  const { width, height, data } = line;
-  const labels = tools.labels(width, height).data;
-  const count = await tools.whole('components', {
-    data,
-    width,
-    height,
-    from: 1,
-    to: 255,
-    neighbours: 8,
-    labels,
-  });
-  const ink = await tools.whole('weighMarks', { labels, line, count });
-  const stays = Uint8Array.from(ink, (px) => (px >= smallest ? 1 : 0));
-  const out = tools.plane(width, height);
-  await tools.bands('eraseMarks', { labels, line, stays, out }, height);
-  tools.free(labels);
-  return out;
-}
-
-async function weigh(line: Plane, px: number, tools: Tools): Promise<Plane> {
-  if (px === 0) return line;
-  const { width, height } = line;
-  const inverted = px < 0;
-  const radius = Math.abs(px);
-  const [lowest, highest] = inverted ? [0, 254] : [1, 255];
-  const limit = Math.ceil(radius) + 1;
-  const columns = await columnDistances(line, { lowest, highest, limit, framed: false }, tools);
-  const out = tools.plane(width, height);
-  await tools.bands('heavier', { line, columns, radius, inverted, out }, height);
-  tools.free(columns);
-  return out;
-}

@@ -2,6 +2,8 @@ import { BadInput } from '../../src/graph/complaint.ts';
 import { lineDrawing as kind } from '../../src/nodes/line-drawing.ts';
 import { evaluation } from '../engine/evaluation.ts';
 import { physicalSize } from '../files/physical-size.ts';
+import type { Reading } from '../kernels/coverage.ts';
+import { mmToPx } from '../kernels/plane.ts';
 import type { Survey } from '../kernels/survey-line.ts';
 
 /** No sound picture takes longer to open than this. */
@@ -9,6 +11,8 @@ const LIMIT_MS = 60_000;
 /** A picture whose strongest mark stays below this coverage is an empty sheet. */
 const LEAST_MARK = 24;
 const LEAST_PX = 16;
+/** A colour broader than this beside black line is a wash. */
+const BROAD_MM = 1;
 /** Usual resolution at which line art goes on film and masters (common practice, no source). */
 const VECTOR_PPI = 600;
 
@@ -28,10 +32,17 @@ export const lineDrawing = evaluation(kind, async ({ settings, tools }) => {
   const { ppi, complaints } = physicalSize(head, { ...settings, vectorPpi: options.vectorPpi }, name);
   complaints.forEach(tools.complain);
 
-  const survey = await tools.whole('surveyLine', { pixels, bands });
-  const channel = settings.channel === 'auto' ? survey.channel : settings.channel;
+  const broad = Math.max(2, Math.round(mmToPx(BROAD_MM / 2, ppi)));
+  const survey = await tools.whole('surveyLine', { pixels, bands, width, broad });
   const line = tools.plane(width, height);
-  await tools.bands('coverage', { pixels, bands, channel, table: gain(survey, channel), line }, height);
+  const reading = readingFor(settings.channel, survey);
+  if (settings.channel === 'auto' && survey.beside)
+    tools.complain({
+      code: 'coloured-line',
+      severity: 'note',
+      message: `${name}: lines of colour stand beside black ones and count in full; to leave a pencil sketch out, read line from darkness.`,
+    });
+  await tools.bands('coverage', { pixels, bands, reading, line }, height);
   const counts = await tools.whole('histogram', { data: line.data });
   if (!counts.some((count, value) => count > 0 && value >= LEAST_MARK))
     throw new BadInput(
@@ -41,8 +52,9 @@ export const lineDrawing = evaluation(kind, async ({ settings, tools }) => {
   return { drawing: { type: 'drawing', line, ppi, mm, artAt: settings.artAt } };
 });
 
-/** Raises the strength of a one-hue line to full; leaves any other as it is. */
-function gain(survey: Survey, channel: string): Uint8Array {
-  const full = channel === 'colour' ? survey.full : 255;
-  return Uint8Array.from({ length: 256 }, (_, v) => Math.min(255, Math.round((v * 255) / full)));
+/** As the survey found it; where a person chose colour, every hue counts. */
+function readingFor(channel: Survey['channel'] | 'auto', survey: Survey): Reading {
+  if (channel === 'auto') return survey;
+  if (channel !== 'colour') return { ...survey, channel };
+  return { ...survey, channel, full: survey.full.map((value) => value || 255) };
 }

@@ -29,7 +29,7 @@ export function openDocument(opened: Opened): void {
     notice: null,
     kept: 'unknown',
   });
-  setView({ showing: { view: 'proof' }, inHand: null, node: null, hovered: null });
+  setView({ showing: { view: 'proof' }, inHand: null, node: null, hovered: null, chosen: [] });
   resultsStore.setState({
     picture: null,
     regions: null,

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef } from 'react';
 import type { Picture } from '../../../workers/client.ts';
 import type { Colourway } from '../../graph/recipe.ts';
 import { useResults } from '../../store/hooks.ts';
@@ -6,6 +6,7 @@ import { edit } from '../../store/job-store.ts';
 import { drawSmall } from '../files/small-picture.ts';
 import styles from './Colourways.module.css';
 import { renameColourway, showColourway } from './colourway-edits.ts';
+import { NameField } from './NameField.tsx';
 import { panelTexts } from './strings.ts';
 
 const texts = panelTexts.colourways;
@@ -39,7 +40,14 @@ export function ColourwayCard({ colourway, inUse, renaming, onRename, onEnd }: C
         <SmallProof picture={picture} />
         {!renaming && <span className={styles.name}>{name}</span>}
       </button>
-      {renaming && <NameField id={id} name={name} onEnd={onEnd} />}
+      {renaming && (
+        <NameField
+          label={texts.name}
+          name={name}
+          onKeep={(text) => edit(texts.steps.rename, (job) => renameColourway(job, id, text))}
+          onEnd={onEnd}
+        />
+      )}
     </li>
   );
 }
@@ -53,35 +61,5 @@ function SmallProof({ picture }: { picture: Picture | undefined }) {
     <span className={styles.proof} aria-hidden="true">
       <canvas ref={canvas} hidden={!picture} />
     </span>
-  );
-}
-
-/** The name while it is changed: Enter or leaving keeps it, Escape lets it be. */
-function NameField({ id, name, onEnd }: { id: string; name: string; onEnd(): void }) {
-  const [text, setText] = useState(name);
-  const done = useRef(false);
-  const field = useRef<HTMLInputElement>(null);
-  useEffect(() => field.current!.focus(), []);
-  const end = (keep: boolean) => {
-    if (done.current) return;
-    done.current = true;
-    if (keep) edit(texts.steps.rename, (job) => renameColourway(job, id, text));
-    onEnd();
-  };
-  return (
-    <input
-      className={styles.field}
-      aria-label={texts.name}
-      value={text}
-      ref={field}
-      onFocus={(event) => event.target.select()}
-      onChange={(event) => setText(event.target.value)}
-      onBlur={() => end(true)}
-      onKeyDown={(event) => {
-        if (event.key !== 'Enter' && event.key !== 'Escape') return;
-        event.preventDefault();
-        end(event.key === 'Enter');
-      }}
-    />
   );
 }

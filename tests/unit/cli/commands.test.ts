@@ -7,6 +7,7 @@ import { defaultGraph, newJob } from '../../../src/graph/default-graph.ts';
 import type { Job } from '../../../src/graph/job.ts';
 import { hashBytes } from '../../../src/graph/keys.ts';
 import { regionsFileSchema, reportSchema } from '../../../src/graph/report.ts';
+import { surveySchema } from '../../../src/graph/survey.ts';
 import { THREE_INKS } from '../support/jobs.ts';
 import { GOOD_SVG, svgOf } from './drawings.ts';
 import { keyblock, Scratch } from './run.ts';
@@ -225,6 +226,35 @@ describe('regions', () => {
   });
 });
 
+describe('survey', () => {
+  it('prints what an import finds as JSON', async () => {
+    const path = scratch.file('surveyed.svg', svg);
+    const { code, stdout, stderr } = await keyblock('survey', path, '--ppi', '300', '--json');
+    expect([code, stderr]).toEqual([0, '']);
+    const found = surveySchema.parse(JSON.parse(stdout));
+    expect(found.drawing).toEqual({ width: 236, height: 236, ppi: 300, mm: [19.981, 19.981] });
+    expect(found.line.widthsMm!.middle).toBeCloseTo(0.5, 1);
+    expect(found.cleaning!.threshold.how).toBe('half');
+    expect(found.openings!.closed).toEqual([]);
+  });
+
+  it('says it in lines, and takes specks and gap from the command line', async () => {
+    const dusty = GOOD_SVG.replace('</g>', '<path d="M15 3h0.3" stroke-width="0.3"/></g>');
+    const path = scratch.file('dusty.svg', dusty);
+    const kept = await keyblock('survey', path, '--ppi', '300');
+    expect(kept.stdout).toContain('specks     0 went');
+    const swept = await keyblock('survey', path, '--ppi', '300', '--speck', '0.2', '--gap', '0');
+    expect(swept.code).toBe(0);
+    expect(swept.stdout).toContain('size       236 x 236 px at 300 ppi, 19.981 x 19.981 mm');
+    expect(swept.stdout).toContain('specks     1 went');
+    const wrong = await keyblock('survey', path, '--speck', 'much');
+    expect([wrong.code, wrong.stderr]).toEqual([
+      2,
+      'keyblock: --speck takes a number from 0 to 5, not "much"\n',
+    ]);
+  });
+});
+
 describe('nodes and schemas', () => {
   it('lists every kind with ports, settings and units', async () => {
     const { code, stdout } = await keyblock('nodes', '--json');
@@ -243,7 +273,7 @@ describe('nodes and schemas', () => {
     const { code } = await keyblock('schemas', '--out', inside('schemas'));
     expect(code).toBe(0);
     expect(scratch.list('schemas')).toEqual(
-      ['inks', 'job', 'regions', 'report'].map((name) => `${name}.schema.json`),
+      ['inks', 'job', 'regions', 'report', 'survey'].map((name) => `${name}.schema.json`),
     );
     expect(json('schemas', 'job.schema.json').properties.format.const).toBe('keyblock-job');
   });

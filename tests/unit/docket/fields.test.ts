@@ -30,10 +30,11 @@ describe('fields made from a schema', () => {
     expect(field('key-line', 'fills')).toMatchObject({ as: 'choice', words: ['knocked-out', 'kept'] });
   });
 
-  it('know seeds, files and colours', () => {
+  it('know seeds, files, colours and what is done by hand on the print', () => {
     expect(field('plate-grain', 'seed').as).toBe('seed');
     expect(field('line-drawing', 'asset').as).toBe('file');
     expect(field('paper-stock', 'lab').as).toBe('colour');
+    expect(field('closed-regions', 'edits').as).toBe('hand-edits');
   });
 
   it('give settings by plate the field of one plate, under the title of all', () => {

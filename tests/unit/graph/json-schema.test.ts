@@ -43,6 +43,20 @@ const GOOD: Record<string, object> = {
     openGaps: [{ widthMm: 3, placeMm: [4, 5] }],
     complaints: [],
   },
+  survey: {
+    version: 1,
+    drawing: DRAWING,
+    line: { coveragePercent: 12, widthsMm: { thinnest: 0.1, low: 0.2, middle: 0.4, high: 0.8 } },
+    cleaning: {
+      light: { evened: true, spreadPercent: 21 },
+      threshold: { how: 'local', levelPercent: 20 },
+      turnedDeg: -1.2,
+      specks: { count: 1, areaMm2: 0.01, largest: [{ boxMm: [1, 1, 2, 2], placeMm: [1, 2], areaMm2: 0.01 }] },
+      pinholes: { count: 0, areaMm2: 0 },
+    },
+    openings: { closed: [{ widthMm: 0.3, placeMm: [1, 2] }], open: [] },
+    complaints: [],
+  },
   inks: {
     paper: { lab: [95, 0, -2], surface: 'uncoated' },
     takeUp: 0.95,
@@ -52,8 +66,8 @@ const GOOD: Record<string, object> = {
 };
 
 describe('the published JSON Schemas', () => {
-  it('are those of job, report, regions and inks', () => {
-    expect(Object.keys(SCHEMAS).sort()).toEqual(['inks', 'job', 'regions', 'report']);
+  it('are those of job, report, regions, survey and inks', () => {
+    expect(Object.keys(SCHEMAS).sort()).toEqual(['inks', 'job', 'regions', 'report', 'survey']);
   });
 
   it.each(Object.keys(GOOD))('%s says which draft it follows', (name) => {
@@ -76,6 +90,7 @@ describe('the published JSON Schemas', () => {
     ['report', 'plates'],
     ['report', 'peakBytes'],
     ['regions', 'walls'],
+    ['survey', 'cleaning'],
     ['inks', 'paper'],
   ])('%s needs %s', (name, field) => {
     expect(misfitsOf(name, without(GOOD[name]!, field))).toEqual([`$ has no ${field}`]);

@@ -63,6 +63,18 @@ function paint(count: number) {
 }
 
 const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
+  changeDepth() {
+    const [before, after] = [tones(14), tones(15)];
+    const columns = columnsTo(randomPicture(width, height, 0.05, 1).data, 255, 7, false);
+    const out = new Uint8Array(PIXELS);
+    const args = { before, after, columns, table: table.slice(0, 40), out };
+    return {
+      run: (a, b) => bandKernels.changeDepth(args, a, b),
+      reads: [before.data, after.data, columns],
+      writes: [out],
+      extent: height,
+    };
+  },
   columnDistance() {
     const { data } = randomPicture(width, height, 0.05, 1);
     const out = new Uint16Array(PIXELS);
@@ -77,10 +89,12 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
   coverage() {
     const pixels = Uint8Array.from({ length: PIXELS * 4 }, (_, i) => (i * 73 + (i >> 5)) & 255);
     const line = plane();
-    const args = { pixels, bands: 4, channel: 'darkness', table, line } as const;
+    const full = Uint8Array.from({ length: 24 }, (_, slot) => (slot % 3) * 90);
+    const reading = { channel: 'colour', paper: [255, 240, 210], full } as const;
+    const args = { pixels, bands: 4, reading, line } as const;
     return {
       run: (a, b) => bandKernels.coverage(args, a, b),
-      reads: [pixels, table],
+      reads: [pixels, full],
       writes: [line.data],
       extent: height,
     };
@@ -99,6 +113,13 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) => bandKernels.eraseMarks({ labels, line, stays, out }, a, b);
     return { run, reads: [labels, stays, line.data], writes: [out.data], extent: height };
   },
+  evenLight() {
+    const line = tones(16);
+    const out = plane();
+    const light = Uint16Array.from({ length: 7 * 6 }, (_, i) => 2000 + ((i * 577) % 2000));
+    const run = (a: number, b: number) => bandKernels.evenLight({ line, out, light, side: 9 }, a, b);
+    return { run, reads: [line.data, light], writes: [out.data], extent: height };
+  },
   fill() {
     const labels = someLabels();
     const tints = Uint8Array.from({ length: PIXELS }, (_, i) => (i * 31) & 255);
@@ -112,6 +133,16 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       writes: plates.map(({ out }) => out.data),
       extent: height,
     };
+  },
+  fillPinholes() {
+    const line = tones(17);
+    const labels = new Uint32Array(PIXELS);
+    const { data } = line;
+    components({ data, width, height, from: 0, to: 127, neighbours: 4, labels });
+    const fills = Uint8Array.from({ length: PIXELS }, (_, label) => (label % 3 === 1 ? 1 : 0));
+    const out = plane();
+    const run = (a: number, b: number) => bandKernels.fillPinholes({ labels, line, fills, out }, a, b);
+    return { run, reads: [labels, data, fills], writes: [out.data], extent: height };
   },
   grain() {
     const plate = tones(3);
@@ -153,6 +184,12 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const place = { xx: 0.999, xy: 0.013, x0: -1.37, yx: -0.013, yy: 1.002, y0: 2.61 };
     const run = (a: number, b: number) => bandKernels.offset({ plate, out, place }, a, b);
     return { run, reads: [plate.data], writes: [out.data], extent: height };
+  },
+  paperBlocks() {
+    const line = tones(18);
+    const levels = new Uint8Array(13 * 11);
+    const run = (a: number, b: number) => bandKernels.paperBlocks({ line, side: 5, levels }, a, b);
+    return { run, reads: [line.data], writes: [levels], extent: 11 };
   },
   paperTexture() {
     const out = plane();
@@ -199,6 +236,13 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const names = Uint32Array.from({ length: PIXELS }, (_, i) => PIXELS - i);
     const run = (a: number, b: number) => bandKernels.relabel({ from, to, width, table: names }, a, b);
     return { run, reads: [from, names], writes: [to], extent: height };
+  },
+  sauvola() {
+    const line = tones(19);
+    const out = plane();
+    const args = { line, out, reach: 6, k: 0.3, half: 30, sure: 220 };
+    const run = (a: number, b: number) => bandKernels.sauvola(args, a, b);
+    return { run, reads: [line.data], writes: [out.data], extent: height };
   },
   shrinkProof() {
     const from = sharedBytes(PIXELS * 3);

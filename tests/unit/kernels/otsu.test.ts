@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { histogram } from '../../../workers/kernels/histogram.ts';
 import { mean } from '../../../workers/kernels/mean.ts';
-import { otsu } from '../../../workers/kernels/otsu.ts';
+import { otsu, partingAt } from '../../../workers/kernels/otsu.ts';
 
 const counts = (values: Record<number, number>) => {
   const list = new Uint32Array(256);
@@ -29,6 +29,21 @@ describe("Otsu's level", () => {
     const some = { 12: 30, 40: 80, 90: 10, 160: 40, 230: 25 };
     const more = Object.fromEntries(Object.entries(some).map(([value, count]) => [value, count * 1000]));
     expect(otsu(counts(more))).toBe(otsu(counts(some)));
+  });
+});
+
+describe('a parting', () => {
+  it('has the means of both classes, and is clear as far as they explain the spread', () => {
+    expect(partingAt(counts({ 10: 100, 200: 100 }), 100)).toEqual({ below: 10, above: 200, clarity: 1 });
+    expect(partingAt(counts({ 0: 1, 20: 1, 80: 1, 100: 1 }), 50)).toEqual({
+      below: 10,
+      above: 90,
+      clarity: 1600 / 1700,
+    });
+  });
+
+  it('with nothing on one side explains nothing', () => {
+    expect(partingAt(counts({ 40: 9 }), 60)).toEqual({ below: 40, above: 60, clarity: 0 });
   });
 });
 

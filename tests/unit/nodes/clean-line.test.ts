@@ -113,3 +113,26 @@ describe('heavier by', () => {
     expect(ink(await cleaned(BAR, { heavierMm: 0.3 })) - ink(BAR)).toBeCloseTo(6, 1);
   });
 });
+
+describe('pinholes', () => {
+  /** A solid with a hole of one pixel, 0.01 mm2, and one of 3 x 3: 0.09 mm2. */
+  const holed = drawnPlane(60, 40, (x, y) => {
+    const solid = x >= 10 && x < 50 && y >= 10 && y < 30;
+    const hole = (x === 20 && y === 20) || (x >= 30 && x < 33 && y >= 20 && y < 23);
+    return solid && !hole ? 255 : 0;
+  });
+  const open = async (line: Plane, settings: Settings) => {
+    const { data } = await cleaned(line, settings);
+    return [data[20 * 60 + 20]! < 128, data[21 * 60 + 31]! < 128];
+  };
+
+  it('of clean artwork are left as long as nobody asks', async () => {
+    expect(await open(holed, {})).toEqual([true, true]);
+  });
+
+  it('are filled up to a size', async () => {
+    expect(await open(holed, { pinholeMm2: 0.02 })).toEqual([false, true]);
+    expect(await open(holed, { pinholeMm2: 0.1 })).toEqual([false, false]);
+    expect(await open(holed, { pinholeMm2: 0 })).toEqual([true, true]);
+  });
+});

@@ -32,7 +32,8 @@ export function slowRooms(question: Question): SlowRooms {
   const beside = all.map((i) => besideOf(i, width, height));
   const basin = slowBasins(distance2, beside, half * half);
   const peak = new Map<number, number>();
-  for (const i of all) if (basin[i]! >= 0) peak.set(basin[i]!, Math.max(peak.get(basin[i]!) ?? 0, distance2[i]!));
+  for (const i of all)
+    if (basin[i]! >= 0) peak.set(basin[i]!, Math.max(peak.get(basin[i]!) ?? 0, distance2[i]!));
 
   const saddles = new Map<string, { a: number; b: number; saddle: number }>();
   for (const { a, b, saddle } of touching(basin, distance2, beside)) {
@@ -94,13 +95,18 @@ function slowBasins(distance2: readonly number[], beside: readonly number[][], h
   for (const level of levels) {
     const ground = [...distance2.keys()].filter((i) => distance2[i] === level);
     for (const i of ground) {
-      const steepest = beside[i]!.reduce((best, near) => (distance2[near]! > distance2[best]! ? near : best), i);
+      const steepest = beside[i]!.reduce(
+        (best, near) => (distance2[near]! > distance2[best]! ? near : best),
+        i,
+      );
       if (steepest !== i) basin[i] = basin[steepest]!;
     }
     for (let moved = true; moved; ) {
       const reached = ground.flatMap((i) => {
         const ways = beside[i]!.filter((near) => distance2[near] === level && basin[near] !== -1);
-        return basin[i] === -1 && ways.length > 0 ? [[i, Math.min(...ways.map((way) => basin[way]!))] as const] : [];
+        return basin[i] === -1 && ways.length > 0
+          ? [[i, Math.min(...ways.map((way) => basin[way]!))] as const]
+          : [];
       });
       for (const [i, name] of reached) basin[i] = name;
       moved = reached.length > 0;
@@ -119,7 +125,11 @@ interface Touch {
 }
 
 /** Pairs of neighbouring pixels of two names, the lower name first. */
-function touching(name: readonly number[], distance2: readonly number[], beside: readonly number[][]): Touch[] {
+function touching(
+  name: readonly number[],
+  distance2: readonly number[],
+  beside: readonly number[][],
+): Touch[] {
   return name.flatMap((a, p) =>
     beside[p]!.flatMap((q) => {
       const b = name[q]!;

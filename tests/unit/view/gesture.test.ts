@@ -4,6 +4,7 @@ import { type Gestures, gestures, type Touch } from '../../../src/view/gesture.t
 let told: string[];
 let hand: Gestures;
 let inHand: boolean;
+let picksUp: boolean;
 
 const at = (x: number, y = 0) => ({ x, y });
 const touch = (x: number, more: Partial<Touch> = {}): Touch => ({ id: 1, at: at(x), kind: 'touch', ...more });
@@ -13,15 +14,20 @@ beforeEach(() => {
   vi.useFakeTimers();
   told = [];
   inHand = true;
+  picksUp = true;
   hand = gestures({
     tap: ({ x }, alt) => told.push(`tap ${x}${alt ? ' alt' : ''}`),
-    hold: ({ x }) => told.push(`hold ${x}`),
+    hold: ({ x }) => {
+      told.push(`hold ${x}`);
+      return picksUp;
+    },
     strokeStart: ({ x }) => {
       if (inHand) told.push(`stroke from ${x}`);
       return inHand;
     },
     strokeTo: (from, to) => told.push(`${from.x} to ${to.x}`),
     strokeEnd: () => told.push('stroke ends'),
+    strokeDrop: () => told.push('stroke dropped'),
     pan: ({ x }) => told.push(`pan ${x}`),
     pinch: (factor, about) => told.push(`pinch ${factor} at ${about.x}`),
     moving: (moves) => told.push(moves ? 'moves' : 'rests'),
@@ -85,7 +91,16 @@ test('two fingers pan and pinch, and tint nothing; the one left goes on panning'
   expect(told).toEqual(['moves', 'pan 50', 'pinch 2 at 100', 'pan 5', 'rests']);
 });
 
-test('a second finger ends a stroke, and a cancelled touch is no tap', () => {
+test('a rest that means nothing may still become a stroke or a tap', () => {
+  picksUp = false;
+  hand.down(touch(5));
+  vi.advanceTimersByTime(600);
+  hand.move(touch(60));
+  hand.up(touch(60));
+  expect(told).toEqual(['hold 5', 'stroke from 5', 'moves', '5 to 60', 'stroke ends', 'rests']);
+});
+
+test('a second finger drops a stroke, and a cancelled touch is no tap', () => {
   hand.down(touch(0));
   hand.move(touch(40));
   hand.down(touch(90, { id: 2 }));
@@ -94,5 +109,5 @@ test('a second finger ends a stroke, and a cancelled touch is no tap', () => {
   hand.down(touch(0));
   hand.cancel(1);
   hand.up(touch(0));
-  expect(told).toEqual(['stroke from 0', 'moves', '0 to 40', 'stroke ends', 'rests']);
+  expect(told).toEqual(['stroke from 0', 'moves', '0 to 40', 'stroke dropped', 'rests']);
 });

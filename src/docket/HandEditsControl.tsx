@@ -1,0 +1,30 @@
+import { setView } from '../store/view-store.ts';
+import styles from './Controls.module.css';
+import type { ControlProps } from './control.ts';
+import shared from './Docket.module.css';
+import type { PlainField } from './fields.ts';
+import { strings } from './strings.ts';
+
+const texts = strings.byHand;
+
+/** How much was done by hand, a way to see it on the print, and a way to have none of it. */
+export function HandEditsControl({ value, describedBy, commit }: ControlProps<PlainField>) {
+  const count = Array.isArray(value) ? value.length : 0;
+  if (count === 0) return <span className={styles.file}>{texts.none}</span>;
+  return (
+    <span className={styles.byHand}>
+      <span>{texts.count(count)}</span>
+      <button type="button" className={shared.word} onClick={() => setView({ showing: { view: 'regions' } })}>
+        {texts.show}
+      </button>
+      <button
+        type="button"
+        className={shared.word}
+        aria-describedby={describedBy}
+        onClick={() => commit(undefined, texts.undone)}
+      >
+        {texts.undoAll}
+      </button>
+    </span>
+  );
+}
