@@ -19,6 +19,7 @@ import { histogram } from './histogram.ts';
 import { keepTopology } from './keep-topology.ts';
 import { mean } from './mean.ts';
 import { measureRegions } from './measure-regions.ts';
+import { measureWalls } from './measure-walls.ts';
 import { nearDistance } from './near-distance.ts';
 import { offset } from './offset.ts';
 import { openings } from './openings.ts';
@@ -87,6 +88,7 @@ export const wholeKernels = {
   keepTopology,
   mean,
   measureRegions,
+  measureWalls,
   openings,
   paperLight,
   ridgeWidths,

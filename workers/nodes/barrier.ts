@@ -34,13 +34,11 @@ export async function makeBarrier(
 ): Promise<BarrierValue> {
   const { line, walls: handWalls } = await drawByHand(drawn, ppi, settings.edits, tools);
   const gap = mmToPx(settings.gapMm, ppi);
+  const picture = { line: line.data, width: line.width, height: line.height, threshold: LINE };
   const found = await roomsOf(line, gap, tools);
   refuseEmpty(found.rooms.count, drawn);
   const openings = tools.whole('openings', {
-    line: line.data,
-    width: line.width,
-    height: line.height,
-    threshold: LINE,
+    ...picture,
     block: blockFor(gap, ppi),
     widest: mmToPx(Math.max(10 * settings.gapMm, 4), ppi),
   });
@@ -49,7 +47,8 @@ export async function makeBarrier(
   if (handWalls.length > 0)
     await tools.whole('fillWalls', { labels: filled.data, width, height, walls: handWalls });
   const rooms = await measured(line, found, filled, tools);
-  const { walls, saddles, count } = found.rooms;
+  const { saddles, count } = found.rooms;
+  const walls = await tools.whole('measureWalls', { ...picture, walls: found.rooms.walls });
   return {
     type: 'barrier',
     filled,
@@ -61,10 +60,10 @@ export async function makeBarrier(
   };
 }
 
-/** Blocks small enough that an opening just wider than the gap still shows; none so small below 0.1 mm. */
+/** Blocks small enough that an opening just wider than the gap still shows, at any slant. */
 function blockFor(gap: number, ppi: number): number {
   const finest = ppi >= 300 ? 2 : 1;
-  return gap === 0 ? 2 * finest : Math.max(finest, Math.min(4, Math.floor((gap + 2) / 3)));
+  return gap === 0 ? 2 * finest : Math.max(1, Math.min(4, Math.floor((gap - 1) / 3)));
 }
 
 const REFUSED: Record<Refusal, string> = {

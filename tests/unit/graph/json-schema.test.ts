@@ -38,7 +38,14 @@ const GOOD: Record<string, object> = {
   regions: {
     version: 1,
     drawing: DRAWING,
-    regions: [{ ...REGION, neighbours: [{ id: 'r2', sharedMm: 3.5 }] }],
+    regions: [
+      {
+        ...REGION,
+        boxMm: [1, 2, 6, 6],
+        neighbours: [{ id: 'r2', sharedMm: 3.5 }],
+        inside: null,
+      },
+    ],
     walls: [{ id: 'w1', widthMm: 0.3, placeMm: [1, 2], between: ['r1', 'r2'] }],
     openGaps: [{ widthMm: 3, placeMm: [4, 5] }],
     complaints: [],
