@@ -1,8 +1,8 @@
 import type { Contacts } from './contacts.ts';
 import { rootOf, unionOf } from './union.ts';
 
-/** A passage narrower than this part of the room it leads from is a neck. Found by trial on line drawings. */
-export const NECK = 0.6;
+/** A passage narrower than this part of the room it leads from is a neck. Chosen on half of the bench's line drawings. */
+export const NECK = 0.66;
 
 /** Pairs of rooms with a wall between, highest saddle first, one entry a pair. */
 export interface Saddles {
