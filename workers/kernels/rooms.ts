@@ -15,7 +15,7 @@ export interface Saddles {
 /** Basins that no neck parts. */
 export interface Rooms {
   count: number;
-  /** Room by basin, 1..count in the order of their first pixels; 0 for 0. */
+  /** Room by basin, 1..count in the order of the first pixel of their lowest basin; 0 for 0. */
   roomOf: Uint32Array;
   saddles: Saddles;
 }
