@@ -1,4 +1,5 @@
 import { pastEqual, wordsOf } from './byte-runs.ts';
+import { rootOf, unite } from './union.ts';
 
 /** Which pixels belong together: those whose byte lies in `from..to`, joined over 4 or 8 neighbours. */
 export interface ComponentsArgs {
@@ -52,7 +53,7 @@ export function components(args: ComponentsArgs): number {
       parent[run] = run;
       while (above < aboveEnd && ends[above]! + reach <= start) above++;
       let root = run;
-      for (let k = above; k < aboveEnd && starts[k]! < i - row + reach; k++) root = join(parent, root, k);
+      for (let k = above; k < aboveEnd && starts[k]! < i - row + reach; k++) root = unite(parent, root, k);
     }
   }
   rowStart[height] = runs;
@@ -61,7 +62,7 @@ export function components(args: ComponentsArgs): number {
   const label = new Uint32Array(runs);
   for (let run = 0; run < runs; run++) {
     const root = parent[run]!;
-    label[run] = root === run ? ++count : label[find(parent, run)]!;
+    label[run] = root === run ? ++count : label[rootOf(parent, run)]!;
   }
   for (let y = 0; y < height; y++)
     writeRow(labels, y * width, width, starts, ends, label, rowStart[y]!, rowStart[y + 1]!);
@@ -95,28 +96,6 @@ const SHORT = 24;
 function paint(labels: Uint32Array, label: number, from: number, to: number): void {
   if (to - from > SHORT) labels.fill(label, from, to);
   else for (let i = from; i < to; i++) labels[i] = label;
-}
-
-function find(parent: Uint32Array, node: number): number {
-  let at = node;
-  while (parent[at] !== at) {
-    parent[at] = parent[parent[at]!]!;
-    at = parent[at]!;
-  }
-  return at;
-}
-
-/** Joins two trees under the older root, so that a root is always its component's first run. */
-function join(parent: Uint32Array, a: number, b: number): number {
-  const rootA = find(parent, a);
-  const rootB = find(parent, b);
-  if (rootA === rootB) return rootA;
-  if (rootA < rootB) {
-    parent[rootB] = rootA;
-    return rootA;
-  }
-  parent[rootA] = rootB;
-  return rootB;
 }
 
 function grown(list: Uint32Array<ArrayBuffer>): Uint32Array<ArrayBuffer> {

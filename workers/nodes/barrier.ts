@@ -37,12 +37,14 @@ export async function makeBarrier(
   const picture = { line: line.data, width: line.width, height: line.height, threshold: LINE };
   const found = await roomsOf(line, gap, tools);
   refuseEmpty(found.rooms.count, drawn);
-  const openings = tools.whole('openings', {
-    ...picture,
-    block: blockFor(gap, ppi),
-    widest: mmToPx(Math.max(10 * settings.gapMm, 4), ppi),
-  });
-  const filled = await growUnderLine(line, found, mmToPx(settings.tuckMm, ppi), tools);
+  const [filled, openings] = await Promise.all([
+    growUnderLine(line, found, mmToPx(settings.tuckMm, ppi), tools),
+    tools.whole('openings', {
+      ...picture,
+      block: blockFor(gap, ppi),
+      widest: mmToPx(Math.max(10 * settings.gapMm, 4), ppi),
+    }),
+  ]);
   const { width, height } = filled;
   if (handWalls.length > 0)
     await tools.whole('fillWalls', { labels: filled.data, width, height, walls: handWalls });
@@ -54,7 +56,7 @@ export async function makeBarrier(
     filled,
     rooms: { ...rooms, saddles, count },
     walls,
-    openings: await openings,
+    openings,
     solids:
       rooms.filled[0] === 0 ? NO_SOLIDS : await tools.whole('solids', { labels: filled.data, width, height }),
   };
