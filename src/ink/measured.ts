@@ -1,16 +1,9 @@
-import type { Lab } from '../graph/inks.ts';
+import type { Measurement } from '../graph/inks.ts';
 import { power } from './arithmetic.ts';
 import { xyzOfLab } from './lab.ts';
 import { type Spectrum, xyzOfSpectrum } from './spectrum.ts';
 import { bodyOf } from './surface.ts';
 import { type Swatch, swatchOf } from './swatch.ts';
-
-/** A colour read from a print: the solids that lie on each other there, by ink id, and what was read. */
-export interface Measurement {
-  inks: string[];
-  /** Lab, D50, absolute. */
-  lab: Lab;
-}
 
 /**
  * Share of a pair's error (as log ratio) that a triple inherits. Fitted on eight measured offset conditions:

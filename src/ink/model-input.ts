@@ -1,19 +1,24 @@
-import type { Ink, Stock } from '../graph/inks.ts';
-import type { Measurement } from './measured.ts';
+import type { Ink, Measurement, Stock, TakeUp } from '../graph/inks.ts';
 import type { TonePoint } from './tone.ts';
 
-export interface PrintInput {
+/** How a set of inks prints, whatever the paper. */
+export interface Printing {
+  /** Take-up on an ink of an earlier pass, 0..1. Default 0.95. */
+  takeUp?: number | undefined;
+  /** Where two passes differ from that. */
+  takeUps?: readonly TakeUp[] | undefined;
+  /** Solids and overprints read from this print; they take the place of what would be predicted. */
+  measured?: readonly Measurement[] | undefined;
+  /** The stock that the inks' colours are given on. Default: the paper printed on. */
+  reference?: Stock | undefined;
+}
+
+export interface PrintInput extends Printing {
   paper: Stock;
   /** In print order, 1 to 12; one ink may come twice. */
   inks: readonly Ink[];
   /** The pass of each ink; inks of one pass print wet on wet. Default: each its own. */
   passes?: readonly number[] | undefined;
-  /** Take-up on an ink of an earlier pass, 0..1. Default 0.95. */
-  takeUp?: number | undefined;
-  /** Solids and overprints read from this print; they take the place of what would be predicted. */
-  measured?: readonly Measurement[] | undefined;
-  /** The stock that the inks' colours are given on. Default: this paper. */
-  reference?: Stock | undefined;
   /** Film-to-print curve of each ink, film rising; takes the place of dot gain. Default: none. */
   curves?: readonly (readonly TonePoint[] | undefined)[] | undefined;
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { idSchema, inkSchema, stockSchema } from '../graph/inks.ts';
+import { idSchema, inkSchema, measurementSchema, stockSchema } from '../graph/inks.ts';
 import { defineNode } from '../graph/node-kind.ts';
+import type { Printing } from '../ink/model-input.ts';
 import { measure } from './settings.ts';
 
 const plateSchema = z.strictObject({
@@ -37,9 +38,37 @@ export const inkSet = defineNode({
       title: 'Colours read on',
       help: 'The paper on which the inks have the colours given here.',
     }),
+    measured: z.array(measurementSchema).max(4096).default([]).meta({
+      title: 'Measured colours',
+      help: 'Solids and overprints read from a print; they replace what is predicted.',
+    }),
+    takeUps: z
+      .array(
+        z.strictObject({
+          below: z.number().int().min(1).max(12),
+          above: z.number().int().min(1).max(12),
+          percent: z.number().min(0).max(100),
+        }),
+      )
+      .max(144)
+      .default([])
+      .meta({
+        title: 'Take-up by pass',
+        help: 'Where an ink of one pass takes otherwise on an ink of another; of one pass on itself: wet on wet.',
+      }),
     takeUpPercent: measure('%', 0, 100, 95, {
       title: 'Take-up',
       help: 'How fully an ink takes on a dry ink beneath it.',
     }),
   }),
 });
+
+/** How the inks of a set print, from its settings. */
+export function printingOf(set: z.infer<typeof inkSet.settings>): Printing {
+  return {
+    takeUp: set.takeUpPercent / 100,
+    takeUps: set.takeUps.map(({ below, above, percent }) => ({ below, above, takeUp: percent / 100 })),
+    measured: set.measured,
+    reference: set.readOn,
+  };
+}

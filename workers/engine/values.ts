@@ -1,6 +1,7 @@
 import type { Ink, Stock } from '../../src/graph/inks.ts';
 import type { PortType } from '../../src/graph/ports.ts';
 import type { Recipe } from '../../src/graph/recipe.ts';
+import type { Printing } from '../../src/ink/model-input.ts';
 import type { RoomFacts } from '../kernels/join-rooms.ts';
 import type { RegionMeasures } from '../kernels/measure-regions.ts';
 import type { Openings } from '../kernels/openings.ts';
@@ -89,10 +90,7 @@ export interface PlatePlace {
 export interface InksValue {
   type: 'inks';
   plates: readonly PlatePlace[];
-  /** 0..1 */
-  takeUp: number;
-  /** The stock on which the inks have their colours. */
-  readOn: Stock;
+  printing: Printing;
 }
 
 export interface RecipesValue {
@@ -108,10 +106,7 @@ export interface PlateValue extends PlatePlace {
 export interface PlatesValue extends Extent {
   type: 'plates';
   plates: readonly PlateValue[];
-  /** 0..1 */
-  takeUp: number;
-  /** The stock on which the inks have their colours. */
-  readOn: Stock;
+  printing: Printing;
 }
 
 export interface PaperValue {

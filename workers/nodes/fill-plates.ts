@@ -20,8 +20,7 @@ export const fillPlates = evaluation(kind, async ({ inputs, tools }) => {
     plates: {
       type: 'plates',
       plates: plates.map(({ place, out }) => ({ ...place, coverage: out })),
-      takeUp: inks.takeUp,
-      readOn: inks.readOn,
+      printing: inks.printing,
       ppi,
       mm,
     },

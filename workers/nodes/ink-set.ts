@@ -1,6 +1,6 @@
 import { BadInput } from '../../src/graph/complaint.ts';
 import { refuseDoubles } from '../../src/graph/doubles.ts';
-import { inkSet as kind } from '../../src/nodes/ink-set.ts';
+import { inkSet as kind, printingOf } from '../../src/nodes/ink-set.ts';
 import { evaluation } from '../engine/evaluation.ts';
 
 export const inkSet = evaluation(kind, async ({ settings }) => {
@@ -18,5 +18,5 @@ export const inkSet = evaluation(kind, async ({ settings }) => {
   const passes = plates.map((plate) => plate.pass);
   if (passes.some((pass, i) => i > 0 && pass < passes[i - 1]!))
     throw new BadInput('the passes of the plates must not fall along the print order');
-  return { inks: { type: 'inks', plates, takeUp: settings.takeUpPercent / 100, readOn: settings.readOn } };
+  return { inks: { type: 'inks', plates, printing: printingOf(settings) } };
 });

@@ -77,7 +77,6 @@ function printOf(plates: PlatesValue, paper: PrintInput['paper']): PrintInput {
     paper,
     inks: plates.plates.map((plate) => plate.ink),
     passes: plates.plates.map((plate) => plate.pass),
-    takeUp: plates.takeUp,
-    reference: plates.readOn,
+    ...plates.printing,
   };
 }

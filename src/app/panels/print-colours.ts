@@ -3,7 +3,7 @@ import type { Recipe } from '../../graph/recipe.ts';
 import { printModel } from '../../ink/model.ts';
 import type { PrintInput } from '../../ink/model-input.ts';
 import { screenOf } from '../../ink/screen.ts';
-import { inkSet } from '../../nodes/ink-set.ts';
+import { inkSet, printingOf } from '../../nodes/ink-set.ts';
 import { paperStock } from '../../nodes/paper-stock.ts';
 import { recipeKey } from '../../store/recipe-list.ts';
 
@@ -34,7 +34,7 @@ export function printOf(nodes: readonly GraphNode[]): Print | null {
   const set = inkSet.settings.safeParse(settingsOf(inkSet.kind));
   if (!set.success) return null;
   const { lab, surface } = paperStock.settings.parse(settingsOf(paperStock.kind) ?? {});
-  const { inks, plates, readOn, takeUpPercent } = set.data;
+  const { inks, plates } = set.data;
   const known = plates.flatMap((plate) => {
     const ink = inks.find(({ id }) => id === plate.ink);
     return ink ? [{ ...plate, ink }] : [];
@@ -44,8 +44,7 @@ export function printOf(nodes: readonly GraphNode[]): Print | null {
     paper: { lab, surface },
     inks: known.map(({ ink }) => ink),
     passes: known.map(({ pass }) => pass),
-    takeUp: takeUpPercent / 100,
-    reference: readOn,
+    ...printingOf(set.data),
   };
   return { plates: known.map(({ id }) => id), input };
 }
