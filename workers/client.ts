@@ -6,6 +6,7 @@ import type { Asset } from './engine/tools.ts';
 import type { EngineApi } from './engine-api.ts';
 import type { TaskInput, TaskName, TaskResult } from './tasks/index.ts';
 
+export type { InkSetsInput, RankedSet, RankedSets } from '../src/ink/ink-sets.ts';
 export { Cancelled } from './engine/cancel.ts';
 export type { Speck } from './engine/cleaning.ts';
 export type { OnProgress, ProgressReport } from './engine/progress.ts';
@@ -74,8 +75,10 @@ export async function startEngine(options: ClientOptions = {}): Promise<Client> 
     const cancel = () => raise(flag);
     if (signal?.aborted) throw new Cancelled();
     signal?.addEventListener('abort', cancel);
+    let settled = false;
+    /** A report travels by another way than the result and may come after it. */
     const report = proxy((progress: ProgressReport) => {
-      if (!signal?.aborted) onProgress?.(progress);
+      if (!settled && !signal?.aborted) onProgress?.(progress);
     });
     try {
       const task = remote.task as unknown as EngineApi['task'];
@@ -86,6 +89,7 @@ export async function startEngine(options: ClientOptions = {}): Promise<Client> 
       if (signal?.aborted) throw new Cancelled();
       throw error;
     } finally {
+      settled = true;
       signal?.removeEventListener('abort', cancel);
     }
   };

@@ -3,15 +3,17 @@ import { type Client, startEngine } from '../../workers/client.ts';
 import { useJobState, useResults, useView } from '../store/hooks.ts';
 import { redo, undo } from '../store/job-store.ts';
 import { startSession } from '../store/session.ts';
-import { setView } from '../store/view-store.ts';
+import { type SheetName, setView } from '../store/view-store.ts';
 import { PrintView } from '../view/PrintView.tsx';
 import styles from './App.module.css';
+import { EyesFilters, eyesFilter } from './EyesFilters.tsx';
 import { DeliverButton } from './files/DeliverButton.tsx';
 import { FilesLayer } from './files/FilesLayer.tsx';
 import { JobMenu } from './files/JobMenu.tsx';
 import { openFirstJob } from './files/open-first-job.ts';
-import { panels, views } from './registries.ts';
+import { panels, sheets, views } from './registries.ts';
 import type { Column } from './registry.ts';
+import { SeenAs } from './SeenAs.tsx';
 import { Status } from './Status.tsx';
 import { strings } from './strings.ts';
 import { useShortcuts } from './use-shortcuts.ts';
@@ -85,10 +87,17 @@ function Bar({ client }: { client: Client }) {
   );
 }
 
+function OverPrint({ sheet, client }: { sheet: SheetName; client: Client }) {
+  const Component = sheets[sheet];
+  return <Component client={client} />;
+}
+
 /** The whole window. */
 export function App() {
   const engine = useEngine();
   const open = useJobState((state) => state.job !== null);
+  const eyes = useView((state) => state.eyes);
+  const sheet = useView((state) => state.sheet);
   useShortcuts();
   if (typeof engine === 'string') return <p role="alert">{engine}</p>;
   if (!engine || !open)
@@ -101,19 +110,22 @@ export function App() {
       </>
     );
   return (
-    <div className={styles.window}>
+    <div className={styles.window} style={{ '--eyes': eyesFilter(eyes) } as React.CSSProperties}>
+      <EyesFilters />
       <Bar client={engine} />
       <aside className={styles.left} aria-label={strings.columns.left}>
         <Panels column="left" />
       </aside>
       <main className={styles.print}>
         <PrintView />
+        {sheet && <OverPrint sheet={sheet} client={engine} />}
       </main>
       <aside className={styles.right} aria-label={strings.columns.right}>
         <Panels column="right" />
       </aside>
       <footer className={styles.strip}>
         <Panels column="strip" />
+        <SeenAs />
         <Status />
       </footer>
       <FilesLayer client={engine} />

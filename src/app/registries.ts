@@ -1,11 +1,18 @@
+import type { ComponentType } from 'react';
+import type { Client } from '../../workers/client.ts';
 import { Docket } from '../docket/Docket.tsx';
 import { redo, undo } from '../store/job-store.ts';
 import { resultsStore } from '../store/results-store.ts';
+import type { SheetName } from '../store/view-store.ts';
 import { recipeShortcuts } from '../view/recipe-shortcuts.ts';
 import { toolShortcuts } from '../view/tools.ts';
 import { zoomShortcuts } from '../view/zoom-shortcuts.ts';
 import { Wiring } from '../wiring/Wiring.tsx';
+import { Chart } from './chart/Chart.tsx';
+import { Compare } from './colourways/Compare.tsx';
+import { Proposals } from './colourways/Proposals.tsx';
 import { fileShortcuts } from './files/file-shortcuts.ts';
+import { Inks } from './inks/Inks.tsx';
 import { Colourways } from './panels/Colourways.tsx';
 import { Plates } from './panels/Plates.tsx';
 import { Recipes } from './panels/Recipes.tsx';
@@ -21,6 +28,14 @@ export const panels: readonly Panel[] = [
   { id: 'docket', title: 'Docket', column: 'right', Component: Docket },
   { id: 'colourways', title: 'Colourways', column: 'strip', Component: Colourways },
 ];
+
+/** What lies over the print when it is asked for. */
+export const sheets: Readonly<Record<SheetName, ComponentType<{ client: Client }>>> = {
+  chart: Chart,
+  inks: Inks,
+  proposals: Proposals,
+  compare: Compare,
+};
 
 export const views: readonly View[] = [
   { id: 'proof', title: strings.views.proof, show: () => ({ view: 'proof' }) },

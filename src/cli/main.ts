@@ -1,5 +1,9 @@
+import { CHART_USAGE, chart } from './chart.ts';
+import { INK_SETS_USAGE, inkSets } from './ink-sets.ts';
+import { MATCH_USAGE, match } from './match.ts';
 import { NODES_USAGE, nodes } from './nodes.ts';
 import { BAD_INPUT, lineFor } from './outcome.ts';
+import { PREDICT_USAGE, predict } from './predict.ts';
 import { REGIONS_USAGE, regions } from './regions.ts';
 import { RENDER_USAGE, render } from './render.ts';
 import { SCHEMAS_USAGE, schemas } from './schemas.ts';
@@ -11,6 +15,10 @@ const COMMANDS: Record<string, { run: Command; usage: string }> = {
   render: { run: render, usage: RENDER_USAGE },
   regions: { run: regions, usage: REGIONS_USAGE },
   survey: { run: survey, usage: SURVEY_USAGE },
+  match: { run: match, usage: MATCH_USAGE },
+  chart: { run: chart, usage: CHART_USAGE },
+  predict: { run: predict, usage: PREDICT_USAGE },
+  'ink-sets': { run: inkSets, usage: INK_SETS_USAGE },
   nodes: { run: nodes, usage: NODES_USAGE },
   schemas: { run: schemas, usage: SCHEMAS_USAGE },
 };

@@ -37,7 +37,9 @@ export async function regions(args: string[], about: (file: string) => void): Pr
   if (values.json) process.stdout.write(`${JSON.stringify(found)}\n`);
   else
     process.stdout.write(
-      `${found.regions.length} regions, ${width} x ${height} px, ${mm.join(' x ')} mm, written to ${folder}\n`,
+      `${found.regions.length} regions, ${width} x ${height} px, ${mm.join(' x ')} mm\n` +
+        `${found.walls.length} openings closed, ${found.openGaps.length} wider than the gap left open\n` +
+        `written to ${folder}\n`,
     );
   return codeOf(found.complaints);
 }

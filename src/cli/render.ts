@@ -1,8 +1,11 @@
+import { basename } from 'node:path';
 import { RENDER_FORMATS, type RenderFormat } from '../../workers/client.ts';
 import { assetsInUse } from '../graph/assets.ts';
 import { BadInput } from '../graph/complaint.ts';
 import type { Job } from '../graph/job.ts';
+import { hashBytes } from '../graph/keys.ts';
 import type { Report } from '../graph/report.ts';
+import { withRough } from '../graph/with-rough.ts';
 import { readArguments, wholeOf } from './arguments.ts';
 import { BadUse, codeOf } from './outcome.ts';
 import { type OpenedJob, readBytes, readJob, withDrawing } from './read-job.ts';
@@ -10,7 +13,7 @@ import { withEngine } from './with-engine.ts';
 import { jsonFile, writeFiles } from './write-files.ts';
 
 export const RENDER_USAGE =
-  'keyblock render JOB [--drawing FILE] [--colourway NAME] [--out DIR] [--formats png,grey-pdf,proof] [--workers N] [--json]';
+  'keyblock render JOB [--drawing FILE] [--rough FILE] [--colourway NAME] [--out DIR] [--formats png,grey-pdf,proof] [--workers N] [--json]';
 
 const OPTIONS = {
   drawing: { type: 'string' },
@@ -29,11 +32,10 @@ export async function render(args: string[], about: (file: string) => void): Pro
   const workers = values.workers === undefined ? undefined : wholeOf('workers', values.workers, 1, 64);
   about(files[0]!);
   const opened = await open(files[0]!, values.drawing, about);
-  if (values.rough !== undefined)
-    throw new BadInput('the job has no Match rough node to give the rough to; leave --rough out');
-  const job = inColourway(opened.job, values.colourway);
+  const { job: sketched, assets } = await withRoughFile(opened, values.rough, about);
+  const job = inColourway(sketched, values.colourway);
   const { report, made } = await withEngine(workers, async (client, options) => {
-    for (const asset of opened.assets) await client.addAsset(asset);
+    for (const asset of assets) await client.addAsset(asset);
     const rendered = await client.run('render', { job, formats, scale: 1 }, options);
     const memory = await client.memory();
     const whole: Report = { ...rendered.report, peakBytes: memory.processPeakBytes ?? memory.peakBytes };
@@ -43,6 +45,20 @@ export async function render(args: string[], about: (file: string) => void): Pro
   if (values.json) process.stdout.write(`${JSON.stringify(report)}\n`);
   else process.stdout.write(summary(report, values.out));
   return codeOf(report.complaints);
+}
+
+async function withRoughFile(
+  opened: OpenedJob,
+  rough: string | undefined,
+  about: (file: string) => void,
+): Promise<OpenedJob> {
+  if (rough === undefined) return opened;
+  about(rough);
+  const asset = { name: basename(rough), bytes: await readBytes(rough) };
+  return {
+    job: withRough(opened.job, asset.name, hashBytes(asset.bytes)),
+    assets: [...opened.assets, asset],
+  };
 }
 
 async function open(

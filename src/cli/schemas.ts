@@ -4,7 +4,7 @@ import { jsonFile, writeFiles } from './write-files.ts';
 
 export const SCHEMAS_USAGE = 'keyblock schemas [--out DIR]';
 
-/** Writes the JSON Schemas of job, report, regions, survey and ink files. */
+/** Writes the JSON Schemas of all published shapes. */
 export async function schemas(args: string[]): Promise<number> {
   const options = { out: { type: 'string', default: 'out' } } as const;
   const { values } = readArguments(args, options, 0, SCHEMAS_USAGE);

@@ -1,5 +1,5 @@
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import type { MadeFile } from '../../workers/client.ts';
 import { BadInput } from '../graph/complaint.ts';
 
@@ -16,8 +16,10 @@ export function jsonFile(name: string, value: unknown): MadeFile {
 export async function writeFiles(folder: string, files: readonly MadeFile[]): Promise<void> {
   const part = (file: MadeFile) => join(folder, `${file.name}.part`);
   try {
-    await mkdir(folder, { recursive: true });
-    for (const file of files) await writeFile(part(file), file.bytes);
+    for (const file of files) {
+      await mkdir(dirname(part(file)), { recursive: true });
+      await writeFile(part(file), file.bytes);
+    }
     for (const file of files) await rename(part(file), join(folder, file.name));
   } catch (error) {
     await Promise.all(files.map((file) => rm(part(file), { force: true }).catch(() => {})));

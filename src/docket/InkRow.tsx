@@ -1,9 +1,11 @@
+import type { ReactNode } from 'react';
 import type { Ink, Lab } from '../graph/inks.ts';
 import { resolveInkLab } from '../ink/ink-lab.ts';
 import { ColourControl } from './ColourControl.tsx';
 import controls from './Controls.module.css';
 import styles from './Docket.module.css';
 import type { NumberField } from './fields.ts';
+import { GrowthFields } from './GrowthFields.tsx';
 import own from './InkSet.module.css';
 import { NumberInput } from './NumberInput.tsx';
 import { strings } from './strings.ts';
@@ -24,26 +26,18 @@ const OPACITY: NumberField = {
   nullable: false,
 };
 
-const GAIN: NumberField = {
-  ...OPACITY,
-  name: 'gain',
-  title: words.gain,
-  help: words.gainHelp,
-  usual: undefined,
-  most: 50,
-  nullable: true,
-};
-
 export interface InkRowProps {
   ink: Ink;
   /** Changes the ink as one undo step. */
   change(change: Partial<Ink>, words: string, gesture?: string): string | null;
   /** Takes the ink out with its plates; null where it is the last. */
   remove: (() => void) | null;
+  /** What else can be done with it. */
+  children?: ReactNode;
 }
 
 /** One ink: name, colour, and behind a fold how it covers and gains. */
-export function InkRow({ ink, change, remove }: InkRowProps) {
+export function InkRow({ ink, change, remove, children }: InkRowProps) {
   const tell = (text: string) => `${ink.name} ${text}`;
   const percent = (share: number | undefined) =>
     share === undefined ? null : Number((share * 100).toFixed(2));
@@ -62,9 +56,7 @@ export function InkRow({ ink, change, remove }: InkRowProps) {
         commit={(lab, text, gesture) => change({ lab: lab as Lab }, tell(text), gesture)}
       />
       <details className={own.more}>
-        <summary aria-label={words.details(ink.name)}>
-          {words.opacity}, {words.gain.toLowerCase()}
-        </summary>
+        <summary aria-label={words.details(ink.name)}>{words.more}</summary>
         <span className={controls.part}>
           <span aria-hidden="true">{words.opacity}</span>
           <NumberInput
@@ -77,22 +69,20 @@ export function InkRow({ ink, change, remove }: InkRowProps) {
           />
         </span>
         <p className={styles.note}>{words.opacityHelp}</p>
+        <GrowthFields ink={ink} change={change} />
         <span className={controls.part}>
-          <span aria-hidden="true">{words.gain}</span>
-          <NumberInput
-            field={GAIN}
-            label={`${ink.name}, ${words.gain.toLowerCase()}`}
-            value={percent(ink.gain)}
-            commit={(value, text, gesture) =>
-              change(
-                { gain: value === null ? undefined : value / 100 },
-                tell(`${words.gain.toLowerCase()} ${text || strings.empty}`),
-                gesture,
-              )
+          <span aria-hidden="true">{words.note}</span>
+          <TextInput
+            label={`${ink.name}, ${words.note.toLowerCase()}`}
+            value={ink.note ?? ''}
+            most={400}
+            mayBeEmpty
+            wrongText={words.longNote}
+            commit={(note) =>
+              change({ note: note === '' ? undefined : note }, tell(words.note.toLowerCase()))
             }
           />
         </span>
-        <p className={styles.note}>{words.gainHelp}</p>
         <button
           type="button"
           className={styles.word}
@@ -104,6 +94,7 @@ export function InkRow({ ink, change, remove }: InkRowProps) {
           {words.removeShort}
         </button>
       </details>
+      {children}
     </li>
   );
 }

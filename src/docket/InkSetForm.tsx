@@ -2,13 +2,16 @@ import type { Ink } from '../graph/inks.ts';
 import type { GraphNode } from '../graph/job.ts';
 import { withNode } from '../store/edits.ts';
 import { edit } from '../store/job-store.ts';
+import { setView } from '../store/view-store.ts';
 import { apply } from './apply.ts';
 import styles from './Docket.module.css';
 import { InkRow } from './InkRow.tsx';
 import own from './InkSet.module.css';
 import { addInk, changeInk, type InkSetSettings, MOST, readInkSet, removeInk } from './ink-edits.ts';
+import { MeasuredList } from './MeasuredList.tsx';
 import { PlateList } from './PlateList.tsx';
 import { strings } from './strings.ts';
+import { TakeUpList } from './TakeUpList.tsx';
 
 const NEW_LAB: Ink['lab'] = [50, 0, 0];
 
@@ -20,13 +23,13 @@ export function InkSetForm({ node }: { node: GraphNode }) {
     edit(words, (job) =>
       withNode(job, node.id, (old) => ({
         ...old,
-        settings: { ...old.settings, inks: next.inks.map(plain), plates: next.plates },
+        settings: { ...old.settings, inks: next.inks.map((each) => plain(each)), plates: next.plates },
       })),
     );
   const change = (id: string) => (to: Partial<Ink>, words: string, gesture?: string) =>
     apply(
       { node: node.id, name: 'inks', title: strings.inks.step },
-      changeInk(set.inks, id, to).map(plain),
+      changeInk(set.inks, id, to).map((each) => plain(each)),
       words,
       gesture,
     );
@@ -51,6 +54,13 @@ export function InkSetForm({ node }: { node: GraphNode }) {
         >
           {strings.inks.add}
         </button>
+        <button
+          type="button"
+          className={own.shelf}
+          onClick={() => setView({ sheet: 'inks', wiringOpen: false })}
+        >
+          {strings.inks.shelf}
+        </button>
       </section>
       <section className={styles.field} aria-label={strings.plates.label}>
         <h4 className={styles.title}>{strings.plates.heading}</h4>
@@ -62,16 +72,36 @@ export function InkSetForm({ node }: { node: GraphNode }) {
         />
         <p className={styles.help}>{strings.plates.onePass}</p>
       </section>
+      <section className={styles.field} aria-label={strings.takeUps.heading}>
+        <h4 className={styles.title}>{strings.takeUps.heading}</h4>
+        <TakeUpList
+          set={set}
+          commit={(takeUps, words, gesture) =>
+            apply({ node: node.id, name: 'takeUps', title: strings.takeUps.step }, takeUps, words, gesture)
+          }
+        />
+        <p className={styles.help}>{strings.takeUps.help}</p>
+      </section>
+      <section className={styles.field} aria-label={strings.measured.heading}>
+        <h4 className={styles.title}>{strings.measured.heading}</h4>
+        <MeasuredList
+          set={set}
+          commit={(measured, words, gesture) =>
+            apply(
+              { node: node.id, name: 'measured', title: strings.measured.step },
+              measured.map((each) => plain(each)),
+              words,
+              gesture,
+            )
+          }
+        />
+        <p className={styles.help}>{strings.measured.help}</p>
+      </section>
     </>
   );
 }
 
-/** An ink as the document keeps it: plain JSON, nothing undefined. */
-function plain({ lab, hex, gain, ...others }: Ink) {
-  return {
-    ...others,
-    ...(lab && { lab }),
-    ...(hex && { hex }),
-    ...(gain !== undefined && { gain }),
-  };
+/** A thing as the document keeps it: plain JSON, nothing undefined. */
+function plain<Thing extends object>(thing: Thing): GraphNode['settings'] {
+  return Object.fromEntries(Object.entries(thing).filter(([, value]) => value !== undefined));
 }

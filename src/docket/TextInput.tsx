@@ -5,31 +5,34 @@ export interface TextInputProps {
   label: string;
   value: string;
   most: number;
+  mayBeEmpty?: boolean;
+  placeholder?: string;
   /** What to say when the text is empty or too long. */
   wrongText: string;
-  commit(value: string): void;
+  /** Takes the text; a sentence when it cannot be. */
+  commit(value: string): string | null;
 }
 
 /** An underlined text. Enter or leaving it commits; what cannot be stays, with a sentence on what is allowed. */
-export function TextInput({ label, value, most, wrongText, commit }: TextInputProps) {
+export function TextInput(props: TextInputProps) {
+  const { label, value, most, mayBeEmpty = false, placeholder, wrongText, commit } = props;
   const [draft, setDraft] = useState<string | null>(null);
-  const [wrong, setWrong] = useState(false);
+  const [wrong, setWrong] = useState<string | null>(null);
   const note = useId();
   const settle = () => {
     if (draft === null) return;
     const text = draft.trim();
-    const fits = text !== '' && text.length <= most;
-    setWrong(!fits);
-    if (!fits) return;
-    setDraft(null);
-    if (text !== value) commit(text);
+    const fits = (text !== '' || mayBeEmpty) && text.length <= most;
+    const refused = fits ? (text === value ? null : commit(text)) : wrongText;
+    setWrong(refused);
+    if (!refused) setDraft(null);
   };
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Enter') settle();
     if (event.key !== 'Escape' || draft === null) return;
     event.stopPropagation();
     setDraft(null);
-    setWrong(false);
+    setWrong(null);
   };
   return (
     <span className={styles.text}>
@@ -37,8 +40,9 @@ export function TextInput({ label, value, most, wrongText, commit }: TextInputPr
         type="text"
         autoComplete="off"
         aria-label={label}
-        aria-invalid={wrong}
+        aria-invalid={wrong !== null}
         aria-describedby={wrong ? note : undefined}
+        placeholder={placeholder}
         value={draft ?? value}
         onChange={({ target }) => setDraft(target.value)}
         onBlur={settle}
@@ -46,7 +50,7 @@ export function TextInput({ label, value, most, wrongText, commit }: TextInputPr
       />
       {wrong && (
         <span id={note} role="alert" className={styles.wrong}>
-          {wrongText}
+          {wrong}
         </span>
       )}
     </span>

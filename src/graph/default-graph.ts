@@ -64,6 +64,8 @@ export function newJob(name: string, graph: Graph, assets: Job['assets']): Job {
     colourway: 'a',
     register: { labelMap: null, next: 1, regions: [] },
     groups: [],
+    press: null,
+    pins: [],
     assets,
   };
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { idSchema } from './inks.ts';
+import { pressSchema } from './press.ts';
 import { colourwaySchema } from './recipe.ts';
 import { regionGroupSchema } from './region-edits.ts';
 import { registerSchema } from './register.ts';
@@ -50,6 +51,10 @@ export const jobSchema = z
     register: registerSchema,
     /** Regions by name, whatever they print. */
     groups: z.array(regionGroupSchema).max(1000).default([]),
+    /** The press it prints on, as far as that is known. */
+    press: pressSchema.nullable().default(null),
+    /** Regions whose recipes no proposal changes. */
+    pins: z.array(idSchema).max(100_000).default([]),
     assets: z.record(hashSchema, assetSchema).default({}),
   })
   .meta({ title: 'Keyblock job' });

@@ -1,6 +1,9 @@
 import { z } from 'zod';
-import { inkFileSchema } from './inks.ts';
+import { inkSetsSchema } from './ink-sets.ts';
+import { inkFileSchema, shelfSchema } from './inks.ts';
 import { jobSchema } from './job.ts';
+import { matchesSchema } from './matches.ts';
+import { predictionsSchema, recipesSchema } from './predictions.ts';
 import { regionsFileSchema, reportSchema } from './report.ts';
 import { surveySchema } from './survey.ts';
 
@@ -10,7 +13,12 @@ const PUBLISHED = {
   report: reportSchema,
   regions: regionsFileSchema,
   survey: surveySchema,
+  matches: matchesSchema,
   inks: inkFileSchema,
+  shelf: shelfSchema,
+  recipes: recipesSchema,
+  predictions: predictionsSchema,
+  'ink-sets': inkSetsSchema,
 } as const;
 
 /** Each published shape as JSON Schema (draft 2020-12), by name. Describes files as written, before defaults. */

@@ -2,11 +2,10 @@ import type { z } from 'zod';
 import { BadInput } from './complaint.ts';
 import { refuseDoubles } from './doubles.ts';
 import { JOB_FORMAT, type Job, jobSchema } from './job.ts';
+import { readJson } from './json-text.ts';
 import { migrate, type RawJob } from './migrations.ts';
 import type { NodeKinds } from './node-kind.ts';
 import { checkGraph } from './wiring.ts';
-
-const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 
 /** Longest job text that is read: far above any real job, below what would exhaust memory. */
 const MOST_CHARACTERS = 64 * 1024 * 1024;
@@ -20,8 +19,7 @@ const MOST_CHARACTERS = 64 * 1024 * 1024;
  */
 export function parseJob(text: string, kinds: NodeKinds): Job {
   if (text.length > MOST_CHARACTERS) throw new BadInput('the job is larger than 64 MB; it is no job file');
-  const raw = readJson(text);
-  refuseForbiddenKeys(raw);
+  const raw = readJson(text, 'job');
   if (!isRecord(raw) || raw.format !== JOB_FORMAT)
     throw new BadInput(`this is no Keyblock job: it should begin with {"format":"${JOB_FORMAT}"`);
   const job = checkShape(jobSchema, migrate(raw));
@@ -54,33 +52,6 @@ function sentence(issue: z.core.$ZodIssue): string {
   if (issue.code === 'unrecognized_keys')
     return `unknown ${issue.keys.map((key) => `"${key}"`).join(', ')}; remove it, or open the file with a newer Keyblock`;
   return issue.message.replace(/\s+/g, ' ');
-}
-
-function readJson(text: string): unknown {
-  try {
-    return JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch (error) {
-    const detail = (error as Error).message.replace(/\s+/g, ' ').slice(0, 120);
-    throw new BadInput(`this is not valid JSON (${detail}); numbers such as NaN are not allowed in it`);
-  }
-}
-
-/** Deepest nesting of a job file: far above any real job, below what a checker's stack bears. */
-const MOST_DEPTH = 64;
-
-function refuseForbiddenKeys(value: unknown): void {
-  const open = [{ value, depth: 0 }];
-  while (open.length > 0) {
-    const at = open.pop()!;
-    if (at.value === null || typeof at.value !== 'object') continue;
-    if (at.depth > MOST_DEPTH)
-      throw new BadInput(`the job is nested more than ${MOST_DEPTH} deep; it is damaged`);
-    for (const [key, field] of Object.entries(at.value)) {
-      if (FORBIDDEN_KEYS.has(key))
-        throw new BadInput(`the job holds a field named "${key}", which no job has; it is damaged`);
-      open.push({ value: field, depth: at.depth + 1 });
-    }
-  }
 }
 
 function checkColourways(job: Job): void {

@@ -19,3 +19,9 @@ export const colourwaySchema = z.strictObject({
 
 export type Recipe = z.infer<typeof recipeSchema>;
 export type Colourway = z.infer<typeof colourwaySchema>;
+
+/** A recipe from shares 0..1 of plates, to a tenth of a percent; plates that print nothing are left out. */
+export function recipeOfShares(shares: readonly number[], plates: readonly string[]): Recipe {
+  const tints = plates.map((plate, i) => [plate, Math.round(shares[i]! * 1000) / 10] as const);
+  return Object.fromEntries(tints.filter(([, tint]) => tint > 0));
+}

@@ -77,7 +77,8 @@ export function lintGraph(graph: Graph, kinds: NodeKinds): Complaint[] {
     return [...upstreamOf(graph, node.id)].flatMap((id) => {
       const upstream = graph.nodes.find((other) => other.id === id)!;
       const kind = kinds.get(upstream.kind);
-      if (kind?.role !== 'simulation' || upstream.bypassed) return [];
+      const onPlates = kind && Object.values(kind.outputs).some(({ type }) => type === 'plates');
+      if (kind?.role !== 'simulation' || !onPlates || upstream.bypassed) return [];
       const title = kinds.get(node.kind)!.title;
       return [
         {

@@ -1,5 +1,5 @@
 /**
- * Exponential, logarithm, power and cube root from + - x / alone.
+ * Exponential, logarithm, power, cube root, sine and arc tangent from + - x / alone.
  *
  * Engines may differ in the last bit of `Math.pow`, `Math.exp` and their kin, but not in IEEE 754
  * arithmetic; colours computed with these have the same bits everywhere. Relative error below 1e-14 over
@@ -53,4 +53,22 @@ export function cubeRoot(x: number): number {
   if (x === 0) return 0;
   const guess = exp(log(x) / 3);
   return guess - (guess - x / (guess * guess)) / 3;
+}
+
+/** Sine of an angle from -1.6 to 1.6, in radians. */
+export function sine(x: number): number {
+  const square = x * x;
+  let sum = 1;
+  for (let k = 2 * SERIES_TERMS; k > 0; k -= 2) sum = 1 - (sum * square) / (k * (k + 1));
+  return x * sum;
+}
+
+/** The angle from -pi/2 to pi/2, in radians, whose tangent is `x`. */
+export function arcTangent(x: number): number {
+  let eighth = x;
+  for (let halving = 0; halving < 3; halving++) eighth /= 1 + Math.sqrt(1 + eighth * eighth);
+  const square = eighth * eighth;
+  let sum = 0;
+  for (let k = SERIES_TERMS; k >= 0; k--) sum = 1 / (2 * k + 1) - sum * square;
+  return 8 * eighth * sum;
 }

@@ -1,9 +1,7 @@
-import type { Measurement } from '../graph/inks.ts';
 import { power } from './arithmetic.ts';
-import { xyzOfLab } from './lab.ts';
 import { type Spectrum, xyzOfSpectrum } from './spectrum.ts';
 import { bodyOf } from './surface.ts';
-import { type Swatch, swatchOf } from './swatch.ts';
+import { swatchOf } from './swatch.ts';
 
 /**
  * Share of a pair's error (as log ratio) that a triple inherits. Fitted on eight measured offset conditions:
@@ -16,27 +14,6 @@ const LEAST_BODY = 1e-3;
 
 /** A set of inks whatever their order; two plates of one ink count twice. */
 export const keyOfInks = (ids: readonly string[]): string => ids.toSorted().join(' + ');
-
-/**
- * Swatches of the measured solids and overprints by `keyOfInks`.
- * Throws for an ink that is not in the print and for a set measured twice.
- */
-export function measuredSwatches(
-  measured: readonly Measurement[],
-  ids: readonly string[],
-): Map<string, Swatch> {
-  const swatches = new Map<string, Swatch>();
-  for (const { inks, lab } of measured) {
-    const stranger = inks.find((id) => !ids.includes(id));
-    if (stranger !== undefined) {
-      throw new RangeError(`measured: there is no ink ${stranger} in this print; it has ${ids.join(', ')}`);
-    }
-    const key = keyOfInks(inks);
-    if (swatches.has(key)) throw new RangeError(`measured: ${key} is given twice; keep one`);
-    swatches.set(key, swatchOf(xyzOfLab(lab)));
-  }
-  return swatches;
-}
 
 /**
  * By how much a measured overprint differs from its prediction: ratio of body reflectances per band. What is

@@ -1,17 +1,18 @@
 import type { Lab } from '../graph/inks.ts';
+import { growthOf } from './growth.ts';
 import { resolveInkLab } from './ink-lab.ts';
 import { labOfXyz, xyzOfLab } from './lab.ts';
-import { keyOfInks, measuredSwatches } from './measured.ts';
+import { keyOfInks } from './measured.ts';
 import { checkPrint, checkTints, type PrintInput } from './model-input.ts';
 import { type ModelNote, notesOf } from './notes.ts';
 import { filmOf } from './overprint.ts';
-import { type Primaries, primariesOf } from './primaries.ts';
-import { quadraticForms, xyzOfForms } from './quadratic.ts';
-import { type Spectrum, type Xyz, xyzOfSpectrum } from './spectrum.ts';
+import { primariesOf } from './primaries.ts';
+import { readingsOf } from './readings.ts';
+import { type Xyz, xyzOfSpectrum } from './spectrum.ts';
 import { glareOf } from './surface.ts';
 import { swatchOf } from './swatch.ts';
-import { demichelWeights, grownTint, halftone, SURFACE_GAIN } from './tints.ts';
-import { alongCurve, coverageOfTone, toneScaleOf } from './tone.ts';
+import { tintColours } from './tint-colours.ts';
+import { toneScaleOf } from './tone.ts';
 
 export interface PrintModel {
   /** How many inks. */
@@ -28,40 +29,7 @@ export interface PrintModel {
   /** Whether a primary was measured (the paper counts as measured) or is a prediction. */
   isMeasured(set: number): boolean;
   /** What to tell beside these colours. */
-  notes: readonly ModelNote[];
-}
-
-/** Up to this many inks every overprint is worked out at once and tints need no spectra. */
-const MOST_INKS_AT_ONCE = 5;
-/** How many recipes of a print with more inks are remembered. */
-const MOST_REMEMBERED = 65_536;
-
-type XyzOfCoverages = (coverages: Float64Array) => Xyz;
-
-function byForms(primaries: Primaries, count: number): XyzOfCoverages {
-  const roots = Array.from({ length: 2 ** count }, (_, set) => primaries.reflectanceOf(set).map(Math.sqrt));
-  const forms = quadraticForms(roots);
-  return (coverages) => xyzOfForms(forms, demichelWeights(coverages));
-}
-
-/** Exact and slow, an overprint worked out when a recipe first needs it, so recipes are remembered. */
-function bySpectra(primaries: Primaries): XyzOfCoverages {
-  const roots = new Map<number, Spectrum>();
-  const remembered = new Map<string, Xyz>();
-  function rootOf(set: number): Spectrum {
-    const root = roots.get(set) ?? primaries.reflectanceOf(set).map(Math.sqrt);
-    roots.set(set, root);
-    return root;
-  }
-  return (coverages) => {
-    const key = coverages.join();
-    const known = remembered.get(key);
-    if (known) return known;
-    if (remembered.size >= MOST_REMEMBERED) remembered.clear();
-    const xyz = xyzOfSpectrum(halftone(demichelWeights(coverages), rootOf));
-    remembered.set(key, xyz);
-    return xyz;
-  };
+  readonly notes: readonly ModelNote[];
 }
 
 /**
@@ -73,58 +41,64 @@ function bySpectra(primaries: Primaries): XyzOfCoverages {
  */
 export function printModel(input: PrintInput): PrintModel {
   checkPrint(input);
-  const { paper, inks, passes = inks.map((_, i) => i), takeUp, reference = paper, curves } = input;
+  const { paper, inks, passes = inks.map((_, i) => i + 1), takeUp, takeUps, reference = paper } = input;
   const count = inks.length;
   const ids = inks.map((ink) => ink.id);
 
-  const measured = measuredSwatches(input.measured ?? [], ids);
+  const readings = readingsOf(input.measured ?? [], ids);
+  const readingOf = (id: string) => readings.counting.get(keyOfInks([id]));
   const paperSwatch = swatchOf(xyzOfLab(paper.lab));
   const paperSpectrum = paperSwatch.reflectance;
   const referenceSpectrum = swatchOf(xyzOfLab(reference.lab)).reflectance;
-  const typed = inks.map(
-    (ink) => measured.get(keyOfInks([ink.id])) ?? swatchOf(xyzOfLab(resolveInkLab(ink))),
-  );
-  const solids = typed.map((swatch) => swatch.reflectance);
+  const swatches = inks.map((ink) => readingOf(ink.id)?.swatch ?? swatchOf(xyzOfLab(resolveInkLab(ink))));
+  const solids = swatches.map((swatch) => swatch.reflectance);
 
   const glare = glareOf(paper.surface, [paperSpectrum, ...solids]);
   const referenceGlare = glareOf(reference.surface, [referenceSpectrum, ...solids]);
-  const films = inks.map((ink, i) =>
-    measured.has(keyOfInks([ink.id]))
-      ? filmOf(solids[i]!, paperSpectrum, ink.opacity, glare)
-      : filmOf(solids[i]!, referenceSpectrum, ink.opacity, referenceGlare),
+  const films = inks.map((ink) => {
+    const read = readingOf(ink.id);
+    const [stock, ground] = read ? [paperSpectrum, glare] : [referenceSpectrum, referenceGlare];
+    const { reflectance } = swatchOf(xyzOfLab(read?.lab ?? resolveInkLab(ink)), ground);
+    return filmOf(reflectance, stock, ink.opacity, ground);
+  });
+  const primaries = primariesOf({
+    paper: paperSpectrum,
+    glare,
+    films,
+    ids,
+    passes,
+    takeUp,
+    takeUps,
+    readings: readings.counting,
+  });
+
+  const growths = inks.map((ink, i) =>
+    growthOf(ink, paper.surface, toneScaleOf(paperSpectrum, primaries.reflectanceOf(1 << i))),
   );
-  const primaries = primariesOf({ paper: paperSpectrum, glare, films, ids, passes, takeUp, measured });
-
-  const scales = inks.map((_, i) => toneScaleOf(paperSpectrum, primaries.reflectanceOf(1 << i)));
-  function coverageOf(ink: number, tint: number): number {
-    const curve = curves?.[ink];
-    if (curve) return coverageOfTone(scales[ink]!, alongCurve(curve, tint));
-    return grownTint(tint, inks[ink]!.gain ?? SURFACE_GAIN[paper.surface]);
-  }
-
-  const xyzOfCoverages = count <= MOST_INKS_AT_ONCE ? byForms(primaries, count) : bySpectra(primaries);
+  const xyzOfCoverages = tintColours(primaries, count);
   function xyzOf(tints: ArrayLike<number>): Xyz {
     checkTints(tints, count);
-    return xyzOfCoverages(Float64Array.from(tints, (tint, ink) => coverageOf(ink, tint)));
+    const coverages = new Float64Array(count);
+    for (let ink = 0; ink < count; ink++) coverages[ink] = growths[ink]!(tints[ink]!);
+    return xyzOfCoverages(coverages);
   }
 
-  const sets = Array.from({ length: 2 ** count }, (_, set) => set);
+  const labOf = (set: number): Lab => labOfXyz(xyzOfSpectrum(primaries.reflectanceOf(set)));
   let labs: readonly Lab[] | null = null;
+  let notes: readonly ModelNote[] | null = null;
+  const { isMeasured } = primaries;
   return {
     count,
     rootXyzOf: (tints) => xyzOf(tints).map(Math.sqrt) as Xyz,
     labOf: (tints) => labOfXyz(xyzOf(tints)),
     get primaries() {
-      labs ??= sets.map((set) => labOfXyz(xyzOfSpectrum(primaries.reflectanceOf(set))));
+      labs ??= Array.from({ length: 2 ** count }, (_, set) => labOf(set));
       return labs;
     },
-    isMeasured: primaries.isMeasured,
-    notes: notesOf({
-      paper: paperSwatch,
-      inks,
-      solids: typed,
-      measured,
-      predicted: sets.some((set) => (set & (set - 1)) !== 0 && !primaries.isMeasured(set)),
-    }),
+    isMeasured,
+    get notes() {
+      notes ??= notesOf({ paper, paperSwatch, inks, swatches, readings, labOf, isMeasured });
+      return notes;
+    },
   };
 }

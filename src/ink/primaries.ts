@@ -1,8 +1,9 @@
+import type { TakeUp } from '../graph/inks.ts';
 import { correctByPairs, errorRatio, keyOfInks } from './measured.ts';
 import { DRY, type Film, layUpon, WET_ON_WET } from './overprint.ts';
+import type { Reading } from './readings.ts';
 import type { Spectrum } from './spectrum.ts';
 import { bodyOf, readingOf } from './surface.ts';
-import type { Swatch } from './swatch.ts';
 
 export interface PrimariesInput {
   /** Reflectance of the paper alone. */
@@ -15,8 +16,10 @@ export interface PrimariesInput {
   passes: readonly number[];
   /** Take-up on an ink of an earlier pass, 0..1, default 0.95. */
   takeUp?: number | undefined;
-  /** By `keyOfInks`. */
-  measured: ReadonlyMap<string, Swatch>;
+  /** Where two passes differ from that or from wet on wet. */
+  takeUps?: readonly TakeUp[] | undefined;
+  /** What was read of solids and overprints, by `keyOfInks`. */
+  readings: ReadonlyMap<string, Reading>;
 }
 
 export interface Primaries {
@@ -31,17 +34,21 @@ const membersOf = (set: number, count: number): number[] =>
 
 /** The solids and overprints of a print, each worked out when first asked for and then kept. */
 export function primariesOf(input: PrimariesInput): Primaries {
-  const { paper, glare, films, ids, passes, takeUp = DRY, measured } = input;
+  const { paper, glare, films, ids, passes, takeUp = DRY, takeUps = [], readings } = input;
   const bodies = new Map<number, Spectrum>([[0, paper.map((read) => bodyOf(read, glare))]]);
   const ratios = new Map<number, Spectrum>();
   const reflectances = new Map<number, Spectrum>([[0, paper]]);
 
   const measuredOf = (inks: readonly number[]): Spectrum | undefined =>
-    measured.get(keyOfInks(inks.map((ink) => ids[ink]!)))?.reflectance;
+    readings.get(keyOfInks(inks.map((ink) => ids[ink]!)))?.swatch.reflectance;
 
-  function takeUpOn(below: readonly number[], ink: number): number {
-    if (below.length === 0) return 1;
-    return below.some((other) => passes[other] === passes[ink]) ? WET_ON_WET : takeUp;
+  /** The ink directly beneath decides. */
+  function takeUpOn(beneath: readonly number[], ink: number): number {
+    if (beneath.length === 0) return 1;
+    const below = passes[beneath.at(-1)!]!;
+    const above = passes[ink]!;
+    const known = takeUps.find((pair) => pair.below === below && pair.above === above);
+    return known?.takeUp ?? (below === above ? WET_ON_WET : takeUp);
   }
 
   function bodyOfSet(set: number): Spectrum {

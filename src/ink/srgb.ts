@@ -42,10 +42,13 @@ export function decodeSrgb(encoded: number): number {
 /** Linear sRGB, unclipped: below 0 or above 1 where the screen cannot show the colour. */
 export const linearOfXyz = (xyz: Readonly<Xyz>): Triple => times(FROM_XYZ, xyz);
 
+/** XYZ (D50) of linear sRGB; 1, 1, 1 is the D50 white with Y = 1. */
+export const xyzOfLinear = (linear: Readonly<Triple>): Xyz => times(TO_XYZ, linear);
+
 /** XYZ (D50, Y = 1) of a colour written as #rrggbb. Throws when it is written otherwise. */
 export function xyzOfHex(hex: string): Xyz {
   const digits = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(hex);
   if (!digits) throw new RangeError(`${hex} is not a colour: write it as #rrggbb`);
   const light = (at: number): number => decodeSrgb(Number.parseInt(digits[at]!, 16) / 255);
-  return times(TO_XYZ, [light(1), light(2), light(3)]);
+  return xyzOfLinear([light(1), light(2), light(3)]);
 }

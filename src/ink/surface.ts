@@ -31,3 +31,29 @@ export function bodyOf(read: number, glare: number): number {
 export function readingOf(body: number, glare: number): number {
   return glare + ((1 - glare) * (1 - INNER) * body) / (1 - INNER * body);
 }
+
+/** A surface as a function of the body reflectance beneath it. */
+export interface SurfaceOptics {
+  bodyOf(read: number): number;
+  readingOf(body: number): number;
+  /** First and second derivative of `readingOf`. */
+  changeAt(body: number): { slope: number; bend: number };
+}
+
+/** No surface: body and reading are one. */
+export const NO_SURFACE: SurfaceOptics = {
+  bodyOf: (read) => read,
+  readingOf: (body) => body,
+  changeAt: () => ({ slope: 1, bend: 0 }),
+};
+
+/** The surface of `bodyOf` and `readingOf`. */
+export const opticsOf = (glare: number): SurfaceOptics => ({
+  bodyOf: (read) => bodyOf(read, glare),
+  readingOf: (body) => readingOf(body, glare),
+  changeAt: (body) => {
+    const rest = 1 - INNER * body;
+    const slope = ((1 - glare) * (1 - INNER)) / (rest * rest);
+    return { slope, bend: (2 * INNER * slope) / rest };
+  },
+});

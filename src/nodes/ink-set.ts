@@ -63,12 +63,13 @@ export const inkSet = defineNode({
   }),
 });
 
-/** How the inks of a set print, from its settings. */
+/** How the inks of a set print, from its settings. Readings of inks that no plate prints are left out. */
 export function printingOf(set: z.infer<typeof inkSet.settings>): Printing {
+  const printed = new Set(set.plates.map(({ ink }) => ink));
   return {
     takeUp: set.takeUpPercent / 100,
     takeUps: set.takeUps.map(({ below, above, percent }) => ({ below, above, takeUp: percent / 100 })),
-    measured: set.measured,
+    measured: set.measured.filter(({ inks }) => inks.every((ink) => printed.has(ink))),
     reference: set.readOn,
   };
 }

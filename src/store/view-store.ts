@@ -1,9 +1,13 @@
 import { createStore } from 'zustand/vanilla';
 import type { Show } from '../../workers/client.ts';
 import type { Recipe } from '../graph/recipe.ts';
+import type { Eyes } from '../ink/seen-as.ts';
 
 /** What the print view shows. */
 export type Showing = Show;
+
+/** Sheets that can lie over the print: recipes, inks, colourways proposed and compared. */
+export type SheetName = 'chart' | 'inks' | 'proposals' | 'compare';
 
 /** What the person sees and holds: no part of the document, not undone. */
 export interface ViewState {
@@ -20,6 +24,10 @@ export interface ViewState {
   chosen: readonly string[];
   /** Whether the wiring is unfolded. */
   wiringOpen: boolean;
+  /** The sheet that lies over the print. */
+  sheet: SheetName | null;
+  /** Whose eyes the print is shown to. */
+  eyes: Eyes;
   /** Whether a finger or pointer moves something just now: previews stay coarse until it rests. */
   handMoves: boolean;
   /** Whether the print is so large on screen that the fine picture is not fine enough. */
@@ -37,6 +45,8 @@ export const viewStore = createStore<ViewState>(() => ({
   hovered: null,
   chosen: [],
   wiringOpen: false,
+  sheet: null,
+  eyes: 'usual',
   handMoves: false,
   closeUp: false,
 }));

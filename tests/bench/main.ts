@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { chainRows } from './chain.ts';
 import { coldRun } from './cold-run.ts';
+import { inkRows, inkTable } from './ink.ts';
 import { kernelRows } from './kernels.ts';
 import { measureWindow, windowTable } from './window.ts';
 
@@ -36,6 +37,9 @@ for (const { regions, megapixels, ours, theirs } of chain) {
   );
 }
 
+const ink = await inkRows();
+console.log(inkTable(ink));
+
 const cold = coldRun();
 console.log(
   `\nDemo, 4000 x 5000 px, 3 plates and proof, cold: ${cold.seconds.toFixed(1)} s, peak ${cold.peakMegabytes.toFixed(0)} MB`,
@@ -44,4 +48,4 @@ for (const [node, ms] of Object.entries(cold.timings))
   console.log(`  ${node.padEnd(16)} ${String(ms).padStart(6)} ms`);
 const window = await measureWindow();
 console.log(windowTable(window));
-if (jsonFile) writeFileSync(jsonFile, `${JSON.stringify({ sizes, chain, cold, window }, null, 2)}\n`);
+if (jsonFile) writeFileSync(jsonFile, `${JSON.stringify({ sizes, chain, ink, cold, window }, null, 2)}\n`);

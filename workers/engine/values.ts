@@ -1,4 +1,4 @@
-import type { Ink, Stock } from '../../src/graph/inks.ts';
+import type { Ink, Lab, Stock } from '../../src/graph/inks.ts';
 import type { PortType } from '../../src/graph/ports.ts';
 import type { Recipe } from '../../src/graph/recipe.ts';
 import type { Printing } from '../../src/ink/model-input.ts';
@@ -93,10 +93,34 @@ export interface InksValue {
   printing: Printing;
 }
 
+/** A region's colour in a rough, and what comes nearest to it. */
+export interface RegionMatch {
+  /** D50, absolute, as it would have to print. */
+  wantedLab: Lab;
+  /** Share 0..1 of each plate. */
+  tints: readonly number[];
+  /** Predicted. */
+  lab: Lab;
+  /** CIEDE2000 between the two. */
+  distance: number;
+  /** Whether the inks do not reach it. */
+  outOfReach: boolean;
+}
+
+/** How a rough was laid on the drawing, against edge on edge. */
+export interface RoughLaid {
+  scalePercent: number;
+  shiftMm: [number, number];
+  turnDeg: number;
+}
+
 export interface RecipesValue {
   type: 'recipes';
-  /** In label order. */
-  recipes: readonly Recipe[];
+  /** In label order; null where nothing is said. */
+  recipes: readonly (Recipe | null)[];
+  /** Where they come from a rough: in label order, null where it is not painted. */
+  matched?: readonly (RegionMatch | null)[];
+  fit?: RoughLaid;
 }
 
 export interface PlateValue extends PlatePlace {

@@ -11,6 +11,7 @@ import { fill } from './fill.ts';
 import { fillWalls } from './fill-walls.ts';
 import { findRooms } from './find-rooms.ts';
 import { findTilt } from './find-tilt.ts';
+import { fitRough } from './fit-rough.ts';
 import { grain } from './grain.ts';
 import { grow } from './grow.ts';
 import { handLines } from './hand-lines.ts';
@@ -33,8 +34,11 @@ import { proofMany } from './proof-many.ts';
 import { reduceCoverage, reduceLabels } from './reduce.ts';
 import { relabel } from './relabel.ts';
 import { ridgeWidths } from './ridge-widths.ts';
+import { roughColours } from './rough-colours.ts';
+import { sampleSpots } from './sample-spots.ts';
 import { sauvola } from './sauvola.ts';
 import { shrinkProof } from './shrink-proof.ts';
+import { shrinkRough } from './shrink-rough.ts';
 import { siftMarks } from './sift-marks.ts';
 import { solids } from './solids.ts';
 import { surveyLine } from './survey-line.ts';
@@ -76,6 +80,10 @@ export const bandKernels = {
 
 /** Kernels that need the whole picture at once and give back a result. */
 export const wholeKernels = {
+  fitRough,
+  roughColours,
+  sampleSpots,
+  shrinkRough,
   borders,
   components,
   countLabels,

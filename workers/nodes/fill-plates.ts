@@ -7,7 +7,7 @@ export const fillPlates = evaluation(kind, async ({ inputs, tools }) => {
   const plates = inks.plates.map((place) => {
     const tints = new Uint8Array(recipes.recipes.length + 1);
     recipes.recipes.forEach((recipe, i) => {
-      tints[i + 1] = Math.round(((recipe[place.id] ?? 0) * 255) / 100);
+      tints[i + 1] = Math.round(((recipe?.[place.id] ?? 0) * 255) / 100);
     });
     return { place, tints, out: tools.plane(labels.width, labels.height) };
   });

@@ -5,6 +5,7 @@ import { fillPlates } from './fill-plates.ts';
 import { inkSet } from './ink-set.ts';
 import { keyLine } from './key-line.ts';
 import { lineDrawing } from './line-drawing.ts';
+import { matchRough } from './match-rough.ts';
 import { paperStock } from './paper-stock.ts';
 import { plateGrain } from './plate-grain.ts';
 import { pressFile } from './press-file.ts';
@@ -19,6 +20,7 @@ export const evaluations: Evaluations = new Map(
     cleanLine,
     closedRegions,
     inkSet,
+    matchRough,
     regionTints,
     fillPlates,
     keyLine,

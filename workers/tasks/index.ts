@@ -1,23 +1,37 @@
 import { clientPicture } from './client-picture.ts';
+import { contactSheet } from './contact-sheet.ts';
+import { inkSets } from './ink-sets.ts';
 import { lineReport } from './line-report.ts';
+import { match } from './match.ts';
 import { overview } from './overview.ts';
 import { picture } from './picture.ts';
+import { pressForm } from './press-form.ts';
+import { propose } from './propose.ts';
 import { regionMap } from './region-map.ts';
 import { regions } from './regions.ts';
 import { render } from './render.ts';
 import { specks } from './specks.ts';
+import { spots } from './spots.ts';
+import { swapInks } from './swap-inks.ts';
 import { zip } from './zip.ts';
 
 /** Long work that is not a node, by name: progress and cancel as for nodes. */
 export const tasks = {
   clientPicture,
+  contactSheet,
+  inkSets,
   lineReport,
+  match,
   overview,
   picture,
+  pressForm,
+  propose,
   regionMap,
   regions,
   render,
   specks,
+  spots,
+  swapInks,
   zip,
 };
 

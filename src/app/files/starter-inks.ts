@@ -1,15 +1,10 @@
 import type { GraphNode } from '../../graph/job.ts';
+import { DEMO_INKS } from '../../ink/demo-inks.ts';
 
-/** The inks that a new job starts with: those of the example. */
+const IDS = ['pantile', 'water-butt', 'damson'];
+
+/** The inks that a new job starts with: those of the example, of the generic inks. */
 export const STARTER_INKS: GraphNode['settings'] = {
-  inks: [
-    { id: 'pantile', name: 'Pantile', lab: [66, 40, 49], opacity: 0.005 },
-    { id: 'water-butt', name: 'Water butt', lab: [45, -25, -7], opacity: 0.005 },
-    { id: 'damson', name: 'Damson', lab: [31, 30, -17], opacity: 0.005 },
-  ],
-  plates: [
-    { id: 'pantile', ink: 'pantile', pass: 1 },
-    { id: 'water-butt', ink: 'water-butt', pass: 2 },
-    { id: 'damson', ink: 'damson', pass: 3 },
-  ],
+  inks: IDS.map((id) => ({ ...DEMO_INKS.find((ink) => ink.id === id)! })),
+  plates: IDS.map((id, i) => ({ id, ink: id, pass: i + 1 })),
 };

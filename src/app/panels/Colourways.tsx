@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import { colourwayOf } from '../../store/edits.ts';
 import { useJob } from '../../store/hooks.ts';
 import { edit } from '../../store/job-store.ts';
+import { setView } from '../../store/view-store.ts';
 import { ColourwayCard } from './ColourwayCard.tsx';
 import styles from './Colourways.module.css';
 import { addColourway, deleteColourway, duplicateColourway } from './colourway-edits.ts';
@@ -58,6 +59,16 @@ export function Colourways() {
           onClick={() => edit(texts.steps.duplicate(name), (job) => duplicateColourway(job, id))}
         >
           {texts.duplicate}
+        </button>
+        <button type="button" onClick={() => setView({ sheet: 'proposals', wiringOpen: false })}>
+          {texts.propose}
+        </button>
+        <button
+          type="button"
+          disabled={colourways.length < 2}
+          onClick={() => setView({ sheet: 'compare', wiringOpen: false })}
+        >
+          {texts.compare}
         </button>
         <button
           type="button"

@@ -36,7 +36,7 @@ export function InHand({ recipe, plates, colours, chosen, onChoose }: InHandProp
       </div>
       <div className={styles.held}>
         <span className={styles.large} data-empty={recipe === null}>
-          {recipe && <Torn piece={3} colour={colour?.hex} depth={5} />}
+          {recipe && <Torn piece={3} colour={colour?.css} depth={5} />}
         </span>
         <div className={styles.told}>
           <p className={styles.recipe} title={recipe ? recipeText(recipe, plates) : undefined}>

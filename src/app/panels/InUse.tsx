@@ -41,7 +41,7 @@ export function InUse({ recipes, inHand, nameOf, colours }: InUseProps) {
               title={nameOf(recipe)}
               onClick={() => setView({ inHand: recipe })}
             >
-              <Torn piece={FIRST_PIECE + i} colour={colours?.colourOf(recipe).hex} />
+              <Torn piece={FIRST_PIECE + i} colour={colours?.colourOf(recipe).css} />
               {i < NUMBERED && <span>{i + 1}</span>}
             </button>
           </li>

@@ -4,6 +4,7 @@ import { useJob, useView } from '../../store/hooks.ts';
 import { recipeKey, recipesInUse } from '../../store/recipe-list.ts';
 import { setView } from '../../store/view-store.ts';
 import { platesOf, recipeText } from '../../view/plates-of.ts';
+import { chartTexts } from '../chart/strings.ts';
 import { InHand } from './InHand.tsx';
 import { InUse } from './InUse.tsx';
 import styles from './Recipes.module.css';
@@ -39,7 +40,16 @@ export function Recipes() {
       <InHand recipe={inHand} plates={plates} colours={colours} chosen={chosen} onChoose={setChosen} />
       {typeof found === 'string' && <p role="alert">{texts.cannot(found)}</p>}
       <InUse recipes={used} inHand={key} nameOf={nameOf} colours={colours} />
-      <h3>{texts.tints}</h3>
+      <div className={styles.headed}>
+        <h3>{texts.tints}</h3>
+        <button
+          type="button"
+          aria-label={chartTexts.openLabel}
+          onClick={() => setView({ sheet: 'chart', wiringOpen: false })}
+        >
+          {chartTexts.open}
+        </button>
+      </div>
       {strips.map((strip, i) => {
         const [one, other] = strip.plates.map(inkOf) as [string, string?];
         const label = other === undefined ? texts.single(one) : texts.pair(one, other);

@@ -2,6 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import type { Recipe } from '../../graph/recipe.ts';
 import type { PrintColours } from './print-colours.ts';
 import styles from './Recipes.module.css';
+import { panelTexts } from './strings.ts';
 import { Torn } from './Torn.tsx';
 
 interface SwatchStripProps {
@@ -57,20 +58,25 @@ export function SwatchStrip({ label, piece, recipes, inHand, nameOf, colours, on
         pressedAt.current = null;
       }}
     >
-      {recipes.map((recipe, i) => (
-        <button
-          key={nameOf(recipe)}
-          type="button"
-          className={styles.swatch}
-          aria-pressed={i === inHand}
-          aria-label={nameOf(recipe)}
-          title={nameOf(recipe)}
-          tabIndex={i === Math.max(0, inHand) ? 0 : -1}
-          onClick={() => take(i)}
-        >
-          <Torn piece={piece + i} colour={colours?.colourOf(recipe).hex} />
-        </button>
-      ))}
+      {recipes.map((recipe, i) => {
+        const colour = colours?.colourOf(recipe);
+        const beyond = colour?.onScreen === false;
+        const name = beyond ? panelTexts.recipes.beyond(nameOf(recipe)) : nameOf(recipe);
+        return (
+          <button
+            key={nameOf(recipe)}
+            type="button"
+            className={styles.swatch}
+            aria-pressed={i === inHand}
+            aria-label={name}
+            title={name}
+            tabIndex={i === Math.max(0, inHand) ? 0 : -1}
+            onClick={() => take(i)}
+          >
+            <Torn piece={piece + i} colour={colour?.css} beyond={beyond} />
+          </button>
+        );
+      })}
     </div>
   );
 }

@@ -21,6 +21,7 @@ export const panelTexts = {
     },
     predicted: 'predicted',
     offScreen: 'beyond this screen',
+    beyond: (recipe: string) => `${recipe} (beyond this screen)`,
     inUse: 'In use',
     numbered: (place: number, recipe: string) => (place <= 9 ? `Recipe ${place}: ${recipe}` : recipe),
     more: (count: number) => `${count} more`,
@@ -38,6 +39,8 @@ export const panelTexts = {
     duplicate: 'Duplicate',
     rename: 'Rename',
     remove: 'Delete',
+    propose: 'Propose',
+    compare: 'Compare',
     name: 'Name of the colourway',
     actions: (name: string) => `Colourway ${name}`,
     steps: {

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
+import { type Print, printOf } from '../../nodes/print.ts';
 import { useJob } from '../../store/hooks.ts';
-import { coloursOf, type Print, type PrintColours, printOf } from './print-colours.ts';
+import { coloursOf, type PrintColours } from './print-colours.ts';
 
 /** Longest that the colours wait for a quiet moment, ms. */
 const PATIENCE_MS = 300;
@@ -28,7 +29,7 @@ function workOut(key: string): PrintColours | string | null {
   const print = JSON.parse(key) as Print | null;
   if (!print) return null;
   try {
-    const colours = coloursOf(print);
+    const colours = coloursOf(print, matchMedia('(color-gamut: p3)').matches ? 'p3' : 'srgb');
     last = { key, colours };
     return colours;
   } catch (error) {

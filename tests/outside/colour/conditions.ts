@@ -47,7 +47,20 @@ export function pressModel({ paper, lab }: Condition, extra: Partial<PrintInput>
   return printModel({ paper, inks, passes: [1, 1, 1], ...extra });
 }
 
-/** Which primary of such a model a patch is. */
+/** Overprints with black; black prints first, and nothing was fitted on them. */
+export const BLACK_OVERPRINTS: readonly Patch[] = ['CK', 'MK', 'YK', 'CMK', 'CYK', 'MYK', 'CMYK'];
+
+/** Four inks wet on wet, black first. */
+export function blackModel({ paper, lab }: Condition): PrintModel {
+  const inks = (['K', ...INKS] as const).map((id) => processInk(id, lab[id]));
+  return printModel({ paper, inks, passes: [1, 1, 1, 1] });
+}
+
+/** Which primary of a `blackModel` a patch is. */
+export const blackSetOf = (patch: Patch): number =>
+  ['K', ...INKS].reduce((set, ink, i) => set + (patch.includes(ink) ? 1 << i : 0), 0);
+
+/** Which primary of a `pressModel` a patch is. */
 export const setOf = (patch: Patch): number =>
   INKS.reduce((set, ink, i) => set + (patch.includes(ink) ? 1 << i : 0), 0);
 

@@ -23,8 +23,7 @@ describe('tone values read on paper', () => {
       const film = tint / 100;
       const model = printModel({
         paper,
-        inks: [processInk(ink, solids[ink as 'M' | 'Y'])],
-        curves: [[[film, tone / 100]]],
+        inks: [{ ...processInk(ink, solids[ink as 'M' | 'Y']), curvePercent: [[tint, tone]] }],
       });
       return differenceOf(model.labOf([film]), lab as Lab);
     });

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { coloursOf, printOf } from '../../../src/app/panels/print-colours.ts';
+import { coloursOf } from '../../../src/app/panels/print-colours.ts';
 import { stripsOf } from '../../../src/app/panels/swatch-strips.ts';
 import { nearestStop, nextStop, STOPS, tintOf } from '../../../src/app/panels/tint-steps.ts';
 import { tornOutline } from '../../../src/app/panels/torn.ts';
+import { printOf } from '../../../src/nodes/print.ts';
 import { defaultJob, withSettings } from '../support/jobs.ts';
 
 describe('usual tints', () => {
@@ -50,7 +51,7 @@ describe('torn outlines', () => {
 
 describe('colours of a print', () => {
   const job = defaultJob({});
-  const colours = (changed = job) => coloursOf(printOf(changed.graph.nodes)!);
+  const colours = (changed = job) => coloursOf(printOf(changed.graph.nodes)!, 'srgb');
 
   it('are those of the bare paper where nothing prints', () => {
     const [l, a, b] = colours().colourOf({}).lab;

@@ -273,7 +273,9 @@ describe('nodes and schemas', () => {
     const { code } = await keyblock('schemas', '--out', inside('schemas'));
     expect(code).toBe(0);
     expect(scratch.list('schemas')).toEqual(
-      ['inks', 'job', 'regions', 'report', 'survey'].map((name) => `${name}.schema.json`),
+      ['ink-sets', 'inks', 'job', 'predictions', 'recipes', 'regions', 'report', 'shelf', 'survey'].map(
+        (name) => `${name}.schema.json`,
+      ),
     );
     expect(json('schemas', 'job.schema.json').properties.format.const).toBe('keyblock-job');
   });

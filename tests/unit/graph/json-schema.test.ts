@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { jsonSchemas } from '../../../src/graph/json-schema.ts';
+import { DEMO_SHELF } from '../../../src/ink/demo-inks.ts';
 import { defaultJob, THREE_INKS, withRecipes } from '../support/jobs.ts';
 import { replaced, without } from '../support/json.ts';
 import { misfits } from '../support/json-schema.ts';
@@ -70,12 +71,42 @@ const GOOD: Record<string, object> = {
     inks: THREE_INKS.inks,
     measured: [{ inks: ['straw', 'brick'], lab: [48, 40, 40] }],
   },
+  shelf: DEMO_SHELF,
+  'ink-sets': {
+    version: 1,
+    sets: [
+      {
+        inks: ['pantile', 'damson'],
+        mean: 1.25,
+        worst: 3,
+        withinError: true,
+        colours: [{ wanted: [50, 30, 10], recipe: { pantile: 55 }, lab: [51, 30, 12], distance: 1.25 }],
+      },
+    ],
+    tried: 78,
+    everySet: true,
+  },
+};
+
+/** The shapes that are lists. */
+const LISTS: Record<string, object[]> = {
+  recipes: [{ pantile: 55, damson: 0 }, {}],
+  predictions: [{ recipe: { pantile: 55 }, lab: [51, 30, 12], hex: '#a06a5c', onScreen: true }],
 };
 
 describe('the published JSON Schemas', () => {
-  it('are those of job, report, regions, survey and inks', () => {
-    expect(Object.keys(SCHEMAS).sort()).toEqual(['inks', 'job', 'regions', 'report', 'survey']);
+  it('are those of the files and lists that others read', () => {
+    expect(Object.keys(SCHEMAS).sort()).toEqual([...Object.keys(GOOD), ...Object.keys(LISTS)].sort());
   });
+
+  it.each(Object.entries(LISTS))(
+    '%s fits what Keyblock reads or writes, and no more than that',
+    (name, list) => {
+      expect(misfitsOf(name, list)).toEqual([]);
+      expect(misfitsOf(name, list[0]).length).toBeGreaterThan(0);
+      expect(misfitsOf(name, [{ ...list[0], pantile: 101, sparkle: 1 }]).length).toBeGreaterThan(0);
+    },
+  );
 
   it.each(Object.keys(GOOD))('%s says which draft it follows', (name) => {
     expect(SCHEMAS[name]).toHaveProperty('$schema', 'https://json-schema.org/draft/2020-12/schema');
@@ -99,6 +130,8 @@ describe('the published JSON Schemas', () => {
     ['regions', 'walls'],
     ['survey', 'cleaning'],
     ['inks', 'paper'],
+    ['shelf', 'inks'],
+    ['ink-sets', 'sets'],
   ])('%s needs %s', (name, field) => {
     expect(misfitsOf(name, without(GOOD[name]!, field))).toEqual([`$ has no ${field}`]);
   });

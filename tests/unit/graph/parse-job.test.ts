@@ -187,6 +187,8 @@ describe('a good job', () => {
       colourways: [{ id: 'a', name: 'A', recipes: {}, others: {} }],
       register: { labelMap: null, next: 1, regions: [] },
       groups: [],
+      press: null,
+      pins: [],
       assets: {},
     });
   });

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { cubeRoot, exp, log, power } from '../../../src/ink/arithmetic.ts';
+import { arcTangent, cubeRoot, exp, log, power, sine } from '../../../src/ink/arithmetic.ts';
 
 const near = (value: number, wanted: number): void => {
   expect(Math.abs(value - wanted)).toBeLessThanOrEqual(1e-14 * Math.abs(wanted) + Number.MIN_VALUE);
@@ -27,6 +27,15 @@ describe('arithmetic from + - x / alone', () => {
       expect(power(x, 2.4) / x ** 2.4).toBeCloseTo(1, 13);
       expect(cubeRoot(x) / Math.cbrt(x)).toBeCloseTo(1, 14);
     }
+  });
+
+  it('has sines to 1e-14 and arc tangents to 1e-14', () => {
+    for (let x = -1.6; x <= 1.6; x += 0.013) near(sine(x), Math.sin(x));
+    for (let x = 1e-6; x <= 1e6; x *= 1.3) {
+      near(arcTangent(x), Math.atan(x));
+      near(arcTangent(-x), Math.atan(-x));
+    }
+    expect(arcTangent(0)).toBe(0);
   });
 
   it('takes 0 to the 0 as 1 and 0 to anything else as 0', () => {

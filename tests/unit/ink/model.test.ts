@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Ink, Lab, Stock } from '../../../src/graph/inks.ts';
+import type { Ink, Lab, Measurement, Stock } from '../../../src/graph/inks.ts';
 import { differenceOf } from '../../../src/ink/difference.ts';
 import { resolveInkLab } from '../../../src/ink/ink-lab.ts';
 import { labOfXyz, xyzOfLab } from '../../../src/ink/lab.ts';
 import { printModel } from '../../../src/ink/model.ts';
+import type { PrintInput } from '../../../src/ink/model-input.ts';
 import { swatchOf } from '../../../src/ink/swatch.ts';
 import { anyInkLab, anySurface, anyTint, inkOf, KRAFT, SHELF, WHITE_COATED, WHITE_UNCOATED } from './inks.ts';
 
@@ -58,12 +59,23 @@ describe('a print', () => {
     const on = (surface: Stock['surface']): Stock => ({ lab: [95, 0, -2], surface });
     expect(half(on('uncoated'))).toBeLessThan(half(on('coated')));
     expect(half(on('newsprint'))).toBeLessThan(half(on('uncoated')));
-    expect(half(on('newsprint'), { gain: 0 })).toBeCloseTo(half(on('coated')), 6);
+    expect(half(on('newsprint'), { gain: 0 })).toBeCloseTo(half(on('coated')), 1);
+  });
+
+  it('reads what its tone gain says: a 50 % tint of 15 % gain reads 65 %, once, on any surface', () => {
+    for (const surface of ['coated', 'uncoated', 'newsprint'] as const) {
+      for (const gain of [0, 15, 30]) {
+        const inks = [{ ...SHELF[1]!, toneGainPercent: gain }];
+        const { rootXyzOf } = printModel({ paper: { lab: [95, 0, -2], surface }, inks });
+        const x = (tint: number): number => rootXyzOf([tint])[0] ** 2;
+        expect((x(0) - x(0.5)) / (x(0) - x(1))).toBeCloseTo(0.5 + gain / 100, 9);
+      }
+    }
   });
 
   it('follows a typed film-to-print curve in place of dot gain: 50 reads 50', () => {
     const inks = [SHELF[1]!];
-    const straight = printModel({ paper: WHITE_UNCOATED, inks, curves: [[]] });
+    const straight = printModel({ paper: WHITE_UNCOATED, inks: [{ ...inks[0]!, curvePercent: [[50, 50]] }] });
     const y = (tint: number): number => lightnessOf(straight.rootXyzOf([tint]));
     const x = (tint: number): number => straight.rootXyzOf([tint])[0] ** 2;
     expect((x(0) - x(0.5)) / (x(0) - x(1))).toBeCloseTo(0.5, 9);
@@ -126,7 +138,27 @@ describe('translucent inks', () => {
     expect(printModel({ paper, inks }).primaries[3]).toEqual(dry);
   });
 
-  it('are taken up wet on wet where any ink beneath is of their pass, a dry one further down or not', () => {
+  it('are taken up as stated for the two passes, or for one pass on itself', () => {
+    const inks = SHELF.slice(0, 2);
+    const overprint = (input: Partial<PrintInput>): Lab =>
+      printModel({ paper, inks, passes: [2, 5], ...input }).primaries[3]!;
+    const stated = (below: number, above: number) => ({ takeUps: [{ below, above, takeUp: 0.6 }] });
+    expect(overprint(stated(2, 5))).toEqual(overprint({ takeUp: 0.6 }));
+    expect(overprint(stated(5, 2))).toEqual(overprint({}));
+    expect(overprint({ ...stated(2, 2), passes: [2, 2] })).toEqual(overprint({ takeUp: 0.6 }));
+    expect(overprint({ ...stated(2, 5), passes: [2, 2] })).toEqual(overprint({ passes: [2, 2] }));
+  });
+
+  it('are taken up by the ink directly beneath: 1 under 2 under 3', () => {
+    const inks = SHELF.slice(0, 3);
+    const takeUps = [{ below: 1, above: 3, takeUp: 0.5 }];
+    const some = printModel({ paper, inks, passes: [1, 2, 3], takeUps }).primaries;
+    const plain = printModel({ paper, inks, passes: [1, 2, 3] }).primaries;
+    expect(some[0b111]).toEqual(plain[0b111]);
+    expect(some[0b101]![0]).toBeGreaterThan(plain[0b101]![0] + 0.5);
+  });
+
+  it('are taken up wet on wet where the ink beneath is of their pass, a dry one further down or not', () => {
     const inks = SHELF.slice(0, 3);
     const wet = printModel({ paper, inks, passes: [1, 2, 2] }).primaries;
     const dry = printModel({ paper, inks, passes: [1, 2, 3] }).primaries;
@@ -193,12 +225,13 @@ describe('many inks', () => {
     expect(rootXyzOf(mix)).toEqual(rootXyzOf(mix));
   });
 
-  it('of which one stays unused print as without it: six as five', () => {
+  it('of which one stays unused print as without it, of which one hardly shows nearly so: six as five', () => {
     const inks = twelve.slice(0, 6);
     const six = printModel({ paper: WHITE_UNCOATED, inks });
     const five = printModel({ paper: WHITE_UNCOATED, inks: inks.slice(0, 5) });
     const tints = [0.3, 1, 0.15, 0.8, 0.55];
     expectLab(six.labOf([...tints, 0]), five.labOf(tints), 1e-9);
+    expectLab(six.labOf([...tints, 1e-12]), five.labOf(tints), 1e-8);
     expect(six.primaries).toHaveLength(64);
     expectLab(six.primaries[0b10110]!, five.primaries[0b10110]!, 1e-9);
   });
@@ -244,6 +277,48 @@ describe('measured colours', () => {
   });
 });
 
+describe('several readings of one set', () => {
+  const inks = SHELF.slice(0, 2);
+  const ids = inks.map(({ id }) => id);
+  const read = (lab: Lab, more: Partial<Measurement> = {}): Measurement => ({ inks: ids, lab, ...more });
+  const overprint = (...measured: Measurement[]): Lab =>
+    printModel({ paper: WHITE_COATED, inks, measured }).primaries[3]!;
+  const predicted = overprint();
+
+  it('let the most trustworthy win, in whatever order they stand', () => {
+    const eye = read([38, 0, 0], { how: 'eye', accepted: true });
+    const photo = read([36, 0, 0], { how: 'photo', accepted: true });
+    const scan = read([34, 0, 0], { how: 'scan' });
+    const instrument = read([32, 0, 0]);
+    expectLab(overprint(eye, photo, scan, instrument), [32, 0, 0], 1e-6);
+    expectLab(overprint(scan, eye, photo), [34, 0, 0], 1e-6);
+    expectLab(overprint(eye, photo), [36, 0, 0], 1e-6);
+    expectLab(overprint(eye), [38, 0, 0], 1e-6);
+  });
+
+  it('of one kind count with their mean', () => {
+    expectLab(overprint(read([30, 2, -4]), read([34, 6, 0])), [32, 4, -2], 1e-6);
+  });
+
+  it.each(['photo', 'eye'] as const)('change nothing as long as a %s is not accepted', (how) => {
+    for (const accepted of [undefined, false]) {
+      const hint = read([32, 0, 0], { how, accepted });
+      const { primaries, isMeasured, notes } = printModel({ paper: WHITE_COATED, inks, measured: [hint] });
+      expect(primaries[3]).toEqual(predicted);
+      expect(isMeasured(3)).toBe(false);
+      const note = notes.find(({ code }) => code === 'unaccepted-reading')!;
+      expect(note.inks).toEqual(ids);
+      expect(note.distance).toBeCloseTo(differenceOf([32, 0, 0], predicted), 9);
+      expect(note.message).toContain(`${note.distance!.toFixed(1)} CIEDE2000 from what is predicted`);
+    }
+  });
+
+  it('say nothing of an unaccepted photo where an instrument read the same', () => {
+    const measured = [read([32, 0, 0]), read([38, 0, 0], { how: 'photo' })];
+    expect(printModel({ paper: WHITE_COATED, inks, measured }).notes).toEqual([]);
+  });
+});
+
 describe('notes', () => {
   it('name a fluorescent ink once and say to measure it', () => {
     const fluorescent = inkOf('glow', [80, 90, 60]);
@@ -263,6 +338,48 @@ describe('notes', () => {
     expect(codes([{ inks: inks.map(({ id }) => id), lab: [40, 10, 10] }])).toEqual([]);
   });
 
+  const codesOf = (input: Partial<PrintInput>): string[] =>
+    printModel({ paper: WHITE_COATED, inks: SHELF.slice(0, 2), ...input }).notes.map(({ code }) => code);
+  const pair = SHELF.slice(0, 2).map(({ id }) => id);
+
+  it('doubt an overprint of clear inks that is lighter than its darkest ink, and say by how much', () => {
+    const measured = [{ inks: pair, lab: [58, 5, 5] as Lab }];
+    expect(printModel({ paper: WHITE_COATED, inks: SHELF.slice(0, 2), measured }).notes).toMatchObject([
+      {
+        code: 'unlikely-reading',
+        inks: pair,
+        message: expect.stringContaining('is 13 L lighter than its darkest'),
+      },
+    ]);
+    expect(codesOf({ measured: [{ inks: pair, lab: [48, 5, 5] }] })).toEqual([]);
+  });
+
+  it('do not doubt it where the upper ink hides', () => {
+    const inks = [SHELF[0]!, { ...SHELF[1]!, opacity: 0.8 }];
+    expect(codesOf({ inks, measured: [{ inks: pair, lab: [58, 5, 5] }] })).toEqual([]);
+  });
+
+  it('doubt a solid that reads like its paper, and a reading of more plates than there are', () => {
+    expect(codesOf({ measured: [{ inks: [pair[0]!], lab: [95, 0.2, -2] }] })).toContain('unlikely-reading');
+    expect(codesOf({ measured: [{ inks: [pair[0]!, pair[0]!], lab: [50, 20, 20] }] })).toContain(
+      'unlikely-reading',
+    );
+  });
+
+  it('want a light ink on dark stock measured, until it is', () => {
+    const inks = [PALE_OPAQUE];
+    const print = { paper: KRAFT, reference: WHITE_UNCOATED, inks };
+    expect(printModel(print).notes).toMatchObject([
+      {
+        code: 'lighter-than-stock',
+        ink: 'ink-limewash',
+        message: expect.stringContaining('measure this one'),
+      },
+    ]);
+    expect(codesOf({ ...print, measured: [{ inks: ['ink-limewash'], lab: [85, 2, 5] }] })).toEqual([]);
+    expect(codesOf({ inks })).toEqual([]);
+  });
+
   it('are none for one plain ink', () => {
     expect(printModel({ paper: WHITE_COATED, inks: [SHELF[0]!] }).notes).toEqual([]);
   });
@@ -276,24 +393,30 @@ describe('what cannot be modelled is refused with what to change', () => {
     expect(refusal({ inks: [] })).toThrow('a print has 1 to 12 inks, not 0');
     expect(refusal({ passes: [1] })).toThrow('give one pass for each of 2 inks, not 1');
     expect(refusal({ takeUp: 95 })).toThrow('take-up is a share from 0 to 1, not 95');
-    expect(refusal({ curves: [[]] })).toThrow('give one curve or none for each of 2 inks, not 1');
-    expect(refusal({ curves: [[[50, 60]], undefined] })).toThrow('write tints as shares, not percents');
+    const bent = (points: [number, number][]) => ({ inks: [{ ...inks[0]!, curvePercent: points }] });
+    expect(refusal(bent([[50, 160]]))).toThrow('curve of ink-pantile: point 1 leaves 0 to 100 %');
     expect(
-      refusal({
-        curves: [
-          [
-            [0.5, 0.6],
-            [0.5, 0.7],
-          ],
-          undefined,
-        ],
-      }),
-    ).toThrow('film values must rise');
+      refusal(
+        bent([
+          [50, 60],
+          [50, 70],
+        ]),
+      ),
+    ).toThrow('film values must rise; point 2 does not');
+    expect(refusal({ inks: [{ ...inks[0]!, opacity: 1.2 }] })).toThrow('opacity of ink-pantile is a share');
+    expect(refusal({ inks: [inks[0]!, { ...inks[1]!, id: 'ink-pantile' }] })).toThrow(
+      'two inks are called ink-pantile and differ; give one another id',
+    );
+    const twice = { below: 1, above: 2, takeUp: 0.8 };
+    expect(refusal({ takeUps: [{ ...twice, takeUp: 80 }] })).toThrow(
+      'take-up of pass 2 on pass 1 is a share from 0 to 1, not 80',
+    );
+    expect(refusal({ takeUps: [twice, twice] })).toThrow(
+      'take-up of pass 2 on pass 1 is given twice; keep one',
+    );
     expect(refusal({ measured: [{ inks: ['tin'], lab: [50, 0, 0] }] })).toThrow(
       'there is no ink tin in this print',
     );
-    const pair = { inks: ['ink-water', 'ink-pantile'], lab: [50, 0, 0] };
-    expect(refusal({ measured: [pair, pair] })).toThrow('ink-pantile + ink-water is given twice; keep one');
   });
 
   it('in a recipe', () => {

@@ -1,0 +1,47 @@
+const figure = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
+
+/** Every text of the recipe chart. */
+export const chartTexts = {
+  open: 'all recipes',
+  openLabel: 'Open the recipe chart over the print',
+  title: 'Recipe chart',
+  order: 'In order of',
+  orders: { inks: 'inks', hue: 'hue' },
+  seen: 'Seen with',
+  eyes: {
+    usual: 'usual eyes',
+    protan: 'eyes without long-wave cones',
+    deutan: 'eyes without middle-wave cones',
+    tritan: 'eyes without short-wave cones',
+  },
+  seenAs: (eyes: string) => `Shown to ${eyes}; plates are as they were.`,
+  usualAgain: 'usual eyes',
+  alone: (ink: string) => `${ink}, from 15 % to its solid`,
+  over: (inks: readonly string[]) => inks.join(' with '),
+  row: (label: string, most: number) => `${label}, at most ${most} %`,
+  family: {
+    reds: 'Reds',
+    oranges: 'Oranges and browns',
+    yellows: 'Yellows',
+    greens: 'Greens',
+    seaGreens: 'Sea greens',
+    blues: 'Blues',
+    violets: 'Violets',
+    pinks: 'Pinks and purples',
+    greys: 'Greys',
+  },
+  familyRow: (family: string, row: number) => (row === 0 ? family : `${family}, row ${row + 1}`),
+  beyond: 'A corner turned down: the screen cannot show the colour fully.',
+  compare: 'Contrast',
+  compareHelp: 'Hold one recipe here, then take another in hand.',
+  hold: 'hold the one in hand',
+  letGo: 'let go',
+  ratio: (ratio: number) => `${figure.format(Math.floor(ratio * 10) / 10)} : 1`,
+  enough: {
+    no: 'too little for lettering or thin line',
+    large: 'enough for large lettering',
+    small: 'enough for small lettering',
+  },
+  distance: (distance: number) => `${figure.format(distance)} CIEDE2000 apart`,
+  mixing: 'Mixing the colours',
+} as const;

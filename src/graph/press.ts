@@ -1,0 +1,26 @@
+import { z } from 'zod';
+
+/** Where a figure comes from, the most telling first. */
+export const FIGURE_SOURCES = ['own-test', 'printer', 'published', 'common-practice'] as const;
+
+export const figureSchema = z.strictObject({ value: z.number(), source: z.enum(FIGURE_SOURCES) });
+
+/** Figures of a press by name; the unit ends the name. */
+export const PRESS_FIGURES = [
+  'toleranceAlongMm',
+  'toleranceAcrossMm',
+  'leastPositiveMm',
+  'leastReverseMm',
+  'leastTintPercent',
+  'mostTintPercent',
+] as const;
+
+export type PressFigure = (typeof PRESS_FIGURES)[number];
+
+/** What a press holds, as far as it is known. */
+export const pressSchema = z.strictObject({
+  name: z.string().min(1).max(80),
+  figures: z.partialRecord(z.enum(PRESS_FIGURES), figureSchema).default({}),
+});
+
+export type Press = z.infer<typeof pressSchema>;
