@@ -17,12 +17,14 @@ import { Colourways } from './panels/Colourways.tsx';
 import { Plates } from './panels/Plates.tsx';
 import { Recipes } from './panels/Recipes.tsx';
 import { Regions } from './panels/regions/Regions.tsx';
+import { Rough } from './panels/rough/Rough.tsx';
 import type { Panel, Shortcut, View } from './registry.ts';
 import { strings } from './strings.ts';
 
 export const panels: readonly Panel[] = [
   { id: 'plates', title: 'Plates', column: 'left', Component: Plates },
   { id: 'regions', title: 'Regions', column: 'left', Component: Regions },
+  { id: 'rough', title: 'Rough', column: 'left', Component: Rough },
   { id: 'recipes', title: 'Recipes', column: 'left', Component: Recipes },
   { id: 'wiring', title: 'Wiring', column: 'right', Component: Wiring },
   { id: 'docket', title: 'Docket', column: 'right', Component: Docket },

@@ -16,14 +16,25 @@ export function readArguments<const Known extends Options>(
   files: number,
   usage: string,
 ) {
+  const read = readSome(args, options, usage);
+  if (read.files.length !== files)
+    throw new BadUse(`${read.files.length} files given, ${files} expected. Usage: ${usage}`);
+  return read;
+}
+
+/** Reads the arguments of a command that takes any number of files. @throws BadUse */
+export function readSome<const Known extends Options>(args: string[], options: Known, usage: string) {
   try {
     const { values, positionals } = parseArgs({ args, options, allowPositionals: true, strict: true });
-    if (positionals.length !== files) throw new Error(`${positionals.length} files given, ${files} expected`);
     return { values, files: positionals };
   } catch (error) {
-    const said = (error as Error).message.split('.')[0]!.replace(/\s+/g, ' ');
-    throw new BadUse(`${said}. Usage: ${usage}`);
+    throw misuse(error, usage);
   }
+}
+
+function misuse(error: unknown, usage: string): BadUse {
+  const said = (error as Error).message.split('.')[0]!.replace(/\s+/g, ' ');
+  return new BadUse(`${said}. Usage: ${usage}`);
 }
 
 /** A number within a range. @throws BadUse naming the option */

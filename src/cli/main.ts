@@ -1,3 +1,4 @@
+import { BATCH_USAGE, batch } from './batch.ts';
 import { CHART_USAGE, chart } from './chart.ts';
 import { INK_SETS_USAGE, inkSets } from './ink-sets.ts';
 import { MATCH_USAGE, match } from './match.ts';
@@ -16,6 +17,7 @@ const COMMANDS: Record<string, { run: Command; usage: string }> = {
   regions: { run: regions, usage: REGIONS_USAGE },
   survey: { run: survey, usage: SURVEY_USAGE },
   match: { run: match, usage: MATCH_USAGE },
+  batch: { run: batch, usage: BATCH_USAGE },
   chart: { run: chart, usage: CHART_USAGE },
   predict: { run: predict, usage: PREDICT_USAGE },
   'ink-sets': { run: inkSets, usage: INK_SETS_USAGE },

@@ -60,6 +60,9 @@ export async function match(args: string[], about: (file: string) => void): Prom
   const found = await withEngine(undefined, async (client, options) => {
     for (const asset of assets) await client.addAsset(asset);
     return client.run('match', { job, alternatives }, options);
+  }).catch((error: Error) => {
+    if (error.message.startsWith(`${basename(rough)}: `)) about(rough);
+    throw error;
   });
   const kept = assets.map((asset) => ({
     name: `assets/${job.assets[hashBytes(asset.bytes)]!.file}`,

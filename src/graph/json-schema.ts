@@ -1,10 +1,12 @@
 import { z } from 'zod';
+import { batchSchema } from './batch.ts';
 import { inkSetsSchema } from './ink-sets.ts';
 import { inkFileSchema, shelfSchema } from './inks.ts';
 import { jobSchema } from './job.ts';
 import { matchesSchema } from './matches.ts';
 import { predictionsSchema, recipesSchema } from './predictions.ts';
 import { regionsFileSchema, reportSchema } from './report.ts';
+import { styleSchema } from './style.ts';
 import { surveySchema } from './survey.ts';
 
 /** The shapes that files and other programs meet, by name. */
@@ -14,6 +16,8 @@ const PUBLISHED = {
   regions: regionsFileSchema,
   survey: surveySchema,
   matches: matchesSchema,
+  style: styleSchema,
+  batch: batchSchema,
   inks: inkFileSchema,
   shelf: shelfSchema,
   recipes: recipesSchema,

@@ -17,7 +17,7 @@ export const matchesSchema = z
   .strictObject({
     version: z.literal(1),
     drawing: drawingSchema,
-    /** How the rough was laid on the drawing, against edge on edge. */
+    /** How the rough was laid on the drawing, in the settings that Match rough takes. */
     fit: z.strictObject({ scalePercent: z.number(), shiftMm: pointMm, turnDeg: z.number() }),
     /** Regions that the rough paints. */
     regions: z.array(

@@ -1,4 +1,4 @@
-import { freshFileName, plainFileName } from './assets.ts';
+import { assetsInUse, freshFileName, plainFileName } from './assets.ts';
 import { BadInput } from './complaint.ts';
 import type { Graph, Job, Wire } from './job.ts';
 import { wireInto } from './order.ts';
@@ -18,16 +18,14 @@ export function withRough(job: Job, fileName: string, hash: string): Job {
   const nodes = graph.nodes.map((node) =>
     node === first ? { ...node, settings: { ...node.settings, asset: hash } } : node,
   );
-  const others = Object.entries(job.assets).filter(([other]) => other !== hash);
+  const changed = { ...job, graph: { ...graph, nodes } };
+  const used = new Set(assetsInUse(changed));
+  const others = Object.entries(job.assets).filter(([other]) => used.has(other) && other !== hash);
   const file = freshFileName(
     plainFileName(fileName),
     others.map(([, asset]) => asset.file),
   );
-  return {
-    ...job,
-    graph: { ...graph, nodes },
-    assets: { ...Object.fromEntries(others), [hash]: { file } },
-  };
+  return { ...changed, assets: { ...Object.fromEntries(others), [hash]: { file } } };
 }
 
 function withMatch(graph: Graph): Graph {

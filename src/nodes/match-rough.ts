@@ -5,7 +5,7 @@ import { choice, measure } from './settings.ts';
 
 export const matchRough = defineNode({
   kind: 'match-rough',
-  version: 1,
+  version: 2,
   title: 'Match rough',
   help: 'Gives every region the recipe that comes nearest to its colour in a colour sketch.',
   role: 'artwork',
@@ -23,11 +23,11 @@ export const matchRough = defineNode({
       .meta({ title: 'Rough', help: 'The colour sketch of the drawing: PNG, JPEG, WebP, TIFF or SVG.' }),
     fit: choice(['auto', 'frame', 'set'], 'auto', {
       title: 'Fit',
-      help: 'Auto lays the rough over the drawing and looks for the place where it fits best; frame lays edge on edge; set takes what is typed below.',
+      help: 'Auto lays the rough over the drawing and looks for the place where every region has one colour; frame stretches it edge on edge; set takes what is typed below.',
     }),
-    scalePercent: measure('%', 20, 500, 100, {
+    scalePercent: measure('%', 10, 1000, 100, {
       title: 'Scale',
-      help: 'How large the rough is laid on, against edge on edge. Used when the fit is set.',
+      help: 'How large the rough is laid on. 100 %: edge on edge, or where its shape is another, so that it just covers the drawing. Used when the fit is set.',
     }),
     shiftXMm: measure('mm', -2000, 2000, 0, {
       title: 'Shift to the right',
@@ -37,7 +37,7 @@ export const matchRough = defineNode({
       title: 'Shift down',
       help: 'How far the rough is moved. Used when the fit is set.',
     }),
-    turnDeg: measure('deg', -45, 45, 0, {
+    turnDeg: measure('deg', -180, 180, 0, {
       title: 'Turn',
       help: 'How far the rough is turned clockwise about its middle. Used when the fit is set.',
     }),

@@ -107,7 +107,7 @@ export interface RegionMatch {
   outOfReach: boolean;
 }
 
-/** How a rough was laid on the drawing, against edge on edge. */
+/** How a rough was laid on the drawing, in the settings that Match rough takes. */
 export interface RoughLaid {
   scalePercent: number;
   shiftMm: [number, number];

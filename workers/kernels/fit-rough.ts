@@ -1,4 +1,5 @@
-import { EDGE_ON_EDGE, type Fit, roughPlace, sameShape } from './rough-place.ts';
+import { type FitLevel, fitLevel, type Spread, spreadOn } from './fit-level.ts';
+import { type Fit, UNMOVED } from './rough-place.ts';
 import type { RoughPicture } from './shrink-rough.ts';
 
 export interface FitRoughArgs {
@@ -6,163 +7,156 @@ export interface FitRoughArgs {
   labels: Uint32Array;
   width: number;
   height: number;
-  count: number;
   rough: RoughPicture;
+  /** Whether the rough has the drawing's shape, and so lies edge on edge before it is moved. */
+  alike: boolean;
 }
 
-export interface RoughFit {
+export interface FoundFit {
   fit: Fit;
-  /** Share of the rough's variance of colour that lies between regions, by how much of the drawing it covers, 0..1. */
+  /** Part of the rough's variance of colour that lies between regions and not within them, at most 1. */
   explained: number;
-  /** The same with the rough laid edge on edge. */
-  explainedByFrame: number;
+  /** Variance within regions, against what is there when the rough is moved away a little: 1 says that the place does not matter. */
+  sharpness: number;
 }
 
-/** Longest side that a fit is looked for on, coarse to fine, px. */
-const SIZES = [72, 144, 288] as const;
-/** First steps of scale, shift and turn on the coarsest; half as wide on every next. */
-const STEPS = { scale: 0.04, shift: 0.02, turn: 1 } as const;
-const ROUNDS = 24;
-const LEAST_SCALE = 0.7;
-const MOST_SCALE = 1.45;
-const MOST_TURN = 12;
-const MOST_SHIFT = 0.3;
+/** Longest side of the drawing that fits are tried on, coarse to fine, px. */
+const COARSE = 64;
+const FINER = [128, 256, 384] as const;
+/** Places tried on the coarsest. */
+const SCALE_STEP = 1.07;
+const SCALE_STEPS = { alike: 5, other: 8 } as const;
+const SHIFTS = [-0.2, -0.16, -0.12, -0.08, -0.04, 0, 0.04, 0.08, 0.12, 0.16, 0.2];
+const TURNS = [-5, -2.5, 0, 2.5, 5];
+/** How many of them are followed up. */
+const FOLLOWED = 6;
+/** First steps on the next finer; a quarter of them on every other. */
+const STEP = { scale: 0.03, shift: 0.016, turn: 1.2 } as const;
+const HALVINGS = 3;
+const MOST_ROUNDS = 60;
+/** A fit must explain so much more than the rough unmoved to be taken instead. */
+const WORTH = 0.01;
+/** A fit that leaves less than this part of the variance in sight counts less. */
+const LEAST_SHOWN = 0.25;
+/** How far the rough is moved to see whether its place matters. */
+const ASIDE = 0.06;
 
-/** What is white, where the rough has nothing. */
-const WHITE = 255;
-
-/** A drawing's labels, sampled. */
-interface Sampled {
-  labels: Int32Array;
-  width: number;
-  height: number;
-  count: number;
+interface Try {
+  fit: Fit;
+  score: number;
 }
 
 /**
- * Looks for the place where a rough lies best on a drawing: where regions hold one colour each. Judged by the
- * variance of colour within regions against all of it, from edge on edge outwards, coarse to fine. Deterministic.
+ * Looks for the place where a rough lies best on a drawing: where regions hold one colour each. All places on a coarse
+ * grid, the best of them refined step by step on finer pictures. Deterministic.
+ *
+ * @returns null where the drawing has too few regions large enough, or the rough is of one colour
  */
-export function fitRough({ labels, width, height, count, rough }: FitRoughArgs): RoughFit {
-  const pyramid = SIZES.map((size) => sampled(labels, width, height, size));
-  const starts = startsFor(sameShape({ width, height }, rough));
-  const first = pyramid[0]!;
-  let best = starts.reduce(
-    (so, fit) => {
-      const explained = explainedBy(first, rough, fit);
-      return explained > so.explained + 1e-9 ? { fit, explained } : so;
-    },
-    { fit: EDGE_ON_EDGE, explained: -1 },
-  );
-  pyramid.forEach((level, at) => {
-    best = climb(level, rough, best.fit, 1 / 2 ** at);
+export function fitRough({ labels, width, height, rough, alike }: FitRoughArgs): FoundFit | null {
+  const level = (side: number) => fitLevel({ width, height, data: labels }, rough, alike, side);
+  const coarse = level(COARSE);
+  const finer = FINER.map(level);
+  const finest = finer.at(-1)!;
+  if (![coarse, ...finer].every(({ count, inner }) => count > 1 && inner >= 4 * count)) return null;
+  if (spreadOn(finest, 'white')(UNMOVED).all === 0) return null;
+  let tries = bestApart(placesFor(alike), scoreOn(coarse));
+  finer.forEach((each, at) => {
+    const score = scoreOn(each);
+    const refined = tries.map(({ fit }) => climb(fit, score, 4 ** -at));
+    tries = refined.sort((a, b) => b.score - a.score).slice(0, at === 0 ? 2 : 1);
   });
-  const last = pyramid.at(-1)!;
-  return { ...best, explainedByFrame: explainedBy(last, rough, EDGE_ON_EDGE) };
-
-  function sampled(all: Uint32Array, w: number, h: number, size: number): Sampled {
-    const step = Math.max(1, Math.max(w, h) / size);
-    const [toWidth, toHeight] = [Math.max(1, Math.floor(w / step)), Math.max(1, Math.floor(h / step))];
-    const small = new Int32Array(toWidth * toHeight);
-    for (let y = 0; y < toHeight; y++)
-      for (let x = 0; x < toWidth; x++)
-        small[y * toWidth + x] = all[Math.floor((y + 0.5) * step) * w + Math.floor((x + 0.5) * step)]!;
-    return { labels: small, width: toWidth, height: toHeight, count };
-  }
+  const score = scoreOn(finest);
+  const unmoved = { fit: UNMOVED, score: score(UNMOVED) };
+  const best = tries[0]!.score > unmoved.score + WORTH ? tries[0]! : unmoved;
+  const spread = spreadOn(finest, 'edge');
+  const here = spread(best.fit);
+  return {
+    fit: best.fit,
+    explained: here.all === 0 ? 0 : 1 - here.within / here.all,
+    sharpness: here.within / withinAside(best.fit, spread),
+  };
 }
 
-/** Edge on edge alone for pictures of one shape; for others also larger, smaller and moved. */
-function startsFor(alike: boolean): Fit[] {
-  if (alike) return [EDGE_ON_EDGE];
-  const steps = [-0.2, -0.1, 0, 0.1, 0.2];
-  return [0.8, 0.9, 1, 1.12, 1.25].flatMap((scale) =>
-    steps.flatMap((shiftX) => steps.map((shiftY) => ({ scale, shiftX, shiftY, turn: 0 }))),
+/** The part of variance between regions; less where the rough was moved so that hardly any colour shows. */
+function scoreOn(level: FitLevel): (fit: Fit) => number {
+  const spread = spreadOn(level, 'white');
+  const least = spread(UNMOVED).all * LEAST_SHOWN;
+  return (fit) => {
+    const { all, within } = spread(fit);
+    return all === 0 ? 0 : (all - within) / Math.max(all, least);
+  };
+}
+
+function placesFor(alike: boolean): Fit[] {
+  const most = alike ? SCALE_STEPS.alike : SCALE_STEPS.other;
+  const scales = Array.from({ length: 2 * most + 1 }, (_, i) => powerOf(SCALE_STEP, i - most));
+  return scales.flatMap((scale) =>
+    TURNS.flatMap((turn) =>
+      SHIFTS.flatMap((shiftX) => SHIFTS.map((shiftY) => ({ scale, shiftX, shiftY, turn }))),
+    ),
   );
 }
 
-/** Takes the best single step as long as one betters the fit, with steps ever smaller. */
-function climb(
-  level: Sampled,
-  rough: RoughPicture,
-  from: Fit,
-  size: number,
-): { fit: Fit; explained: number } {
-  let fit = from;
-  let explained = explainedBy(level, rough, fit);
-  let reach = size;
-  for (let round = 0; round < ROUNDS && reach > size / 8; round++) {
-    const tried = neighboursOf(fit, reach).map((next) => ({
-      fit: next,
-      explained: explainedBy(level, rough, next),
-    }));
-    const best = tried.reduce((so, each) => (each.explained > so.explained + 1e-9 ? each : so), {
-      fit,
-      explained,
-    });
-    if (best.fit === fit) reach /= 2;
-    fit = best.fit;
-    explained = best.explained;
-  }
-  return { fit, explained };
+function powerOf(base: number, exponent: number): number {
+  let power = 1;
+  for (let i = 0; i < Math.abs(exponent); i++) power *= base;
+  return exponent < 0 ? 1 / power : power;
 }
 
-function neighboursOf(fit: Fit, reach: number): Fit[] {
-  const steps = [-1, 1].flatMap((way) => [
-    { ...fit, scale: fit.scale * (1 + way * reach * STEPS.scale) },
-    { ...fit, shiftX: fit.shiftX + way * reach * STEPS.shift },
-    { ...fit, shiftY: fit.shiftY + way * reach * STEPS.shift },
-    { ...fit, turn: fit.turn + way * reach * STEPS.turn },
+/** The best places that do not lie side by side. */
+function bestApart(places: readonly Fit[], score: (fit: Fit) => number): Try[] {
+  const ranked = places.map((fit) => ({ fit, score: score(fit) })).sort((a, b) => b.score - a.score);
+  const chosen: Try[] = [];
+  for (const each of ranked) {
+    if (chosen.length === FOLLOWED) break;
+    if (!chosen.some(({ fit }) => beside(fit, each.fit))) chosen.push(each);
+  }
+  return chosen;
+}
+
+function beside(one: Fit, other: Fit): boolean {
+  const ratio = one.scale / other.scale;
+  return (
+    Math.abs(one.shiftX - other.shiftX) < 0.05 &&
+    Math.abs(one.shiftY - other.shiftY) < 0.05 &&
+    Math.abs(one.turn - other.turn) < 3 &&
+    ratio < 1.1 &&
+    ratio > 0.9
+  );
+}
+
+/** Takes the best single step as long as one betters the fit, then steps half as wide. */
+function climb(from: Fit, score: (fit: Fit) => number, width: number): Try {
+  let best: Try = { fit: from, score: score(from) };
+  let reach = width;
+  let halvings = 0;
+  for (let round = 0; round < MOST_ROUNDS && halvings <= HALVINGS; round++) {
+    const before = best;
+    for (const fit of stepsFrom(before.fit, reach)) {
+      const next = { fit, score: score(fit) };
+      if (next.score > best.score) best = next;
+    }
+    if (best !== before) continue;
+    reach /= 2;
+    halvings++;
+  }
+  return best;
+}
+
+function stepsFrom(fit: Fit, reach: number): Fit[] {
+  return [-reach, reach].flatMap((step) => [
+    { ...fit, scale: fit.scale * (1 + step * STEP.scale) },
+    { ...fit, shiftX: fit.shiftX + step * STEP.shift },
+    { ...fit, shiftY: fit.shiftY + step * STEP.shift },
+    { ...fit, turn: fit.turn + step * STEP.turn },
   ]);
-  return steps.filter(
-    ({ scale, turn, shiftX, shiftY }) =>
-      scale >= LEAST_SCALE &&
-      scale <= MOST_SCALE &&
-      Math.abs(turn) <= MOST_TURN &&
-      Math.abs(shiftX) <= MOST_SHIFT &&
-      Math.abs(shiftY) <= MOST_SHIFT,
-  );
 }
 
-/**
- * Share of the variance of colour that lies between regions when the rough is laid on so, times the share of the
- * drawing that it covers: beside the drawing it explains nothing.
- */
-function explainedBy({ labels, width, height, count }: Sampled, rough: RoughPicture, fit: Fit): number {
-  const { xx, xy, x0, yx, yy, y0 } = roughPlace({ width, height }, rough, fit);
-  const sums = new Float64Array((count + 1) * 3);
-  const many = new Float64Array(count + 1);
-  let squares = 0;
-  let covered = 0;
-  for (let y = 0, i = 0; y < height; y++)
-    for (let x = 0; x < width; x++, i++) {
-      const label = labels[i]!;
-      if (label === 0) continue;
-      const column = Math.floor(xx * x + xy * y + x0);
-      const row = Math.floor(yx * x + yy * y + y0);
-      const inside = column >= 0 && row >= 0 && column < rough.width && row < rough.height;
-      const at = (row * rough.width + column) * 4;
-      const shown = inside ? rough.rgba[at + 3]! : 0;
-      if (inside) covered++;
-      for (let band = 0; band < 3; band++) {
-        const value = shown === 0 ? WHITE : WHITE + ((rough.rgba[at + band]! - WHITE) * shown) / 255;
-        sums[label * 3 + band]! += value;
-        squares += value * value;
-      }
-      many[label]!++;
-    }
-  const all = [0, 0, 0];
-  let total = 0;
-  let between = 0;
-  for (let label = 1; label <= count; label++) {
-    if (many[label] === 0) continue;
-    for (let band = 0; band < 3; band++) {
-      const sum = sums[label * 3 + band]!;
-      all[band]! += sum;
-      between += (sum * sum) / many[label]!;
-    }
-    total += many[label]!;
-  }
-  const mean = all.reduce((sum, value) => sum + (value * value) / Math.max(1, total), 0);
-  const variance = squares - mean;
-  return variance <= 1e-6 ? 0 : ((between - mean) / variance) * (covered / total);
+/** Variance within regions with the rough moved aside, on average of four ways. */
+function withinAside(fit: Fit, spread: (fit: Fit) => Spread): number {
+  const moved = [-ASIDE, ASIDE].flatMap((by) => [
+    { ...fit, shiftX: fit.shiftX + by },
+    { ...fit, shiftY: fit.shiftY + by },
+  ]);
+  return Math.max(1e-9, moved.reduce((sum, each) => sum + spread(each).within, 0) / moved.length);
 }

@@ -9,6 +9,7 @@ import { columnDistance, squaredDistance } from './distance.ts';
 import { evenLight } from './even-light.ts';
 import { fill } from './fill.ts';
 import { fillWalls } from './fill-walls.ts';
+import { findRecipes } from './find-recipes.ts';
 import { findRooms } from './find-rooms.ts';
 import { findTilt } from './find-tilt.ts';
 import { fitRough } from './fit-rough.ts';
@@ -18,6 +19,7 @@ import { handLines } from './hand-lines.ts';
 import { heavier } from './heavier.ts';
 import { histogram } from './histogram.ts';
 import { keepTopology } from './keep-topology.ts';
+import { labelEdges } from './label-edges.ts';
 import { mean } from './mean.ts';
 import { measureRegions } from './measure-regions.ts';
 import { measureWalls } from './measure-walls.ts';
@@ -61,6 +63,7 @@ export const bandKernels = {
   grain,
   grow,
   heavier,
+  labelEdges,
   nearDistance,
   offset,
   paperBlocks,
@@ -73,6 +76,7 @@ export const bandKernels = {
   relabel,
   sauvola,
   shrinkProof,
+  shrinkRough,
   squaredDistance,
   toneTable,
   within,
@@ -80,17 +84,15 @@ export const bandKernels = {
 
 /** Kernels that need the whole picture at once and give back a result. */
 export const wholeKernels = {
-  fitRough,
-  roughColours,
-  sampleSpots,
-  shrinkRough,
   borders,
   components,
   countLabels,
   fillWalls,
   findPinholes,
+  findRecipes,
   findRooms,
   findTilt,
+  fitRough,
   handLines,
   histogram,
   keepTopology,
@@ -100,6 +102,8 @@ export const wholeKernels = {
   openings,
   paperLight,
   ridgeWidths,
+  roughColours,
+  sampleSpots,
   siftMarks,
   solids,
   surveyLine,

@@ -7,20 +7,20 @@ export interface Size {
   height: number;
 }
 
-/** How a rough lies on a drawing, against edge on edge. */
+/** How a rough lies on a drawing, against where it would lie untouched (see `roughPlace`). */
 export interface Fit {
-  /** 1 edge on edge. */
+  /** Above 1 the rough is laid on larger. */
   scale: number;
   /** Shares of the drawing's longer side, to the right and down. */
   shiftX: number;
   shiftY: number;
-  /** Clockwise, degrees, at most 45. */
+  /** Clockwise about its middle, degrees. */
   turn: number;
 }
 
-export const EDGE_ON_EDGE: Fit = { scale: 1, shiftX: 0, shiftY: 0, turn: 0 };
+export const UNMOVED: Fit = { scale: 1, shiftX: 0, shiftY: 0, turn: 0 };
 
-/** Shapes that differ by less than this share lie edge on edge even so: scans are cut unevenly. */
+/** Shapes that differ by less than this share lie edge on edge even so: pictures are cut unevenly. */
 const SAME_SHAPE = 0.02;
 
 /** Whether two pictures have about one shape. */
@@ -30,22 +30,21 @@ export function sameShape(one: Size, other: Size): boolean {
 }
 
 /**
- * Where the pixels of a drawing lie on a rough that is laid over it so: pixel centres to pixel places. Pictures of
- * one shape lie edge on edge; of others the rough is laid on at one scale, as small as covers the whole drawing.
+ * Where the pixel centres of a drawing lie on a rough that is laid over it, as whole pixels once rounded down.
+ *
+ * @param stretched edge on edge, whatever its shape; else at one scale, middle on middle, as small as covers the drawing
  */
-export function roughPlace(drawing: Size, rough: Size, { scale, shiftX, shiftY, turn }: Fit): Affine {
-  const stretch = sameShape(drawing, rough);
-  const share = Math.min(rough.width / drawing.width, rough.height / drawing.height);
-  const kx = (stretch ? rough.width / drawing.width : share) / scale;
-  const ky = (stretch ? rough.height / drawing.height : share) / scale;
-  const [sine, cosine] = sineAndCosine(turn);
+export function roughPlace(drawing: Size, rough: Size, fit: Fit, stretched: boolean): Affine {
+  const across = rough.width / drawing.width;
+  const down = rough.height / drawing.height;
+  const least = Math.min(across, down);
+  const kx = (stretched ? across : least) / fit.scale;
+  const ky = (stretched ? down : least) / fit.scale;
+  const [sine, cosine] = ofAnyTurn(fit.turn);
   const long = Math.max(drawing.width, drawing.height);
-  const midX = drawing.width / 2 + shiftX * long - 0.5;
-  const midY = drawing.height / 2 + shiftY * long - 0.5;
-  const xx = kx * cosine;
-  const xy = kx * sine;
-  const yx = -ky * sine;
-  const yy = ky * cosine;
+  const midX = drawing.width / 2 + fit.shiftX * long - 0.5;
+  const midY = drawing.height / 2 + fit.shiftY * long - 0.5;
+  const [xx, xy, yx, yy] = [kx * cosine, kx * sine, -ky * sine, ky * cosine];
   return {
     xx,
     xy,
@@ -54,4 +53,17 @@ export function roughPlace(drawing: Size, rough: Size, { scale, shiftX, shiftY, 
     yy,
     y0: rough.height / 2 - yx * midX - yy * midY,
   };
+}
+
+/** Sine and cosine of any angle in degrees, by quarter turns. */
+function ofAnyTurn(deg: number): readonly [sine: number, cosine: number] {
+  const quarters = Math.round(deg / 90);
+  const [s, c] = sineAndCosine(deg - quarters * 90);
+  const turned = [
+    [s, c],
+    [c, -s],
+    [-s, -c],
+    [-c, s],
+  ] as const;
+  return turned[quarters & 3]!;
 }

@@ -1,54 +1,58 @@
+import type { SharedBytes } from './plane.ts';
+
+/** A colour sketch, ready to be looked at. */
+export interface RoughPicture {
+  width: number;
+  height: number;
+  /** `width * height * 4` bytes: red, green and blue as seen on white, and 255 where it is painted, 0 where not. */
+  rgba: SharedBytes;
+}
+
 export interface ShrinkRoughArgs {
-  /** `width * height * bands` bytes: grey, grey and alpha, RGB, or RGB and alpha. */
+  /** `width * height * bands` bytes: grey, grey and alpha, RGB, or RGB and alpha; alpha straight. */
   pixels: Uint8Array;
   width: number;
   height: number;
   bands: number;
-  /** Pixels of the picture to one of the result, each way. */
+  /** Whole number of pixels of the picture to one of the result, each way. */
   scale: number;
+  to: RoughPicture;
 }
 
-/** A picture as RGB and alpha. */
-export interface RoughPicture {
-  width: number;
-  height: number;
-  /** `width * height * 4` bytes. */
-  rgba: Uint8Array;
-}
+/** Less opaque than this is not painted. */
+const PAINTED = 128;
 
-/** A picture at 1/scale: means of boxes, colours by how opaque they are. */
-export function shrinkRough({ pixels, width, height, bands, scale }: ShrinkRoughArgs): RoughPicture {
-  const toWidth = Math.ceil(width / scale);
-  const toHeight = Math.ceil(height / scale);
-  const rgba = new Uint8Array(toWidth * toHeight * 4);
-  const [g, b] = bands >= 3 ? [1, 2] : [0, 0];
+/**
+ * A picture at 1/scale, for target rows `from..to`: the mean of what is painted in each box; a box is painted when at
+ * least half of it is. Transparent paint is seen on white, as its painter saw it.
+ */
+export function shrinkRough(args: ShrinkRoughArgs, from: number, to: number): void {
+  const { pixels, width, height, bands, scale } = args;
+  const target = args.to;
+  const [green, blue] = bands >= 3 ? [1, 2] : [0, 0];
   const alpha = bands % 2 === 0 ? bands - 1 : -1;
-  for (let row = 0; row < toHeight; row++) {
-    const bottom = Math.min(height, (row + 1) * scale);
-    for (let column = 0; column < toWidth; column++) {
+  for (let row = from; row < to; row++)
+    for (let column = 0; column < target.width; column++) {
+      const bottom = Math.min(height, (row + 1) * scale);
       const right = Math.min(width, (column + 1) * scale);
-      let red = 0;
-      let green = 0;
-      let blue = 0;
-      let opaque = 0;
-      let count = 0;
+      let [r, g, b, painted, count] = [0, 0, 0, 0, 0];
       for (let y = row * scale; y < bottom; y++)
-        for (let x = column * scale; x < right; x++) {
+        for (let x = column * scale; x < right; x++, count++) {
           const at = (y * width + x) * bands;
-          const weight = alpha < 0 ? 255 : pixels[at + alpha]!;
-          red += weight * pixels[at]!;
-          green += weight * pixels[at + g]!;
-          blue += weight * pixels[at + b]!;
-          opaque += weight;
-          count++;
+          const opaque = alpha < 0 ? 255 : pixels[at + alpha]!;
+          if (opaque < PAINTED) continue;
+          const white = 255 - opaque;
+          r += opaque * pixels[at]! + white * 255;
+          g += opaque * pixels[at + green]! + white * 255;
+          b += opaque * pixels[at + blue]! + white * 255;
+          painted++;
         }
-      const to = (row * toWidth + column) * 4;
-      rgba[to + 3] = Math.round(opaque / count);
-      if (opaque === 0) continue;
-      rgba[to] = Math.round(red / opaque);
-      rgba[to + 1] = Math.round(green / opaque);
-      rgba[to + 2] = Math.round(blue / opaque);
+      const o = (row * target.width + column) * 4;
+      const shown = 2 * painted >= count && painted > 0;
+      const share = 255 * painted;
+      target.rgba[o] = shown ? Math.round(r / share) : 255;
+      target.rgba[o + 1] = shown ? Math.round(g / share) : 255;
+      target.rgba[o + 2] = shown ? Math.round(b / share) : 255;
+      target.rgba[o + 3] = shown ? 255 : 0;
     }
-  }
-  return { width: toWidth, height: toHeight, rgba };
 }

@@ -22,5 +22,12 @@ export const regionTints = evaluation(kind, async ({ inputs, colourway, tools })
       severity: 'warning',
       message: `Recipes name plates that the ink set does not have (${[...unknown].join(', ')}); those tints are left out.`,
     });
+  const own = regions.ids.filter((id) => Object.hasOwn(colourway.recipes, id)).length;
+  if (inputs.recipes?.matched && own === regions.ids.length)
+    tools.complain({
+      code: 'rough-unused',
+      severity: 'warning',
+      message: `The rough changes nothing: each of the ${own} regions has a recipe of its own in this colourway; clear those that should follow the rough.`,
+    });
   return { recipes: { type: 'recipes', recipes } };
 });

@@ -1,4 +1,5 @@
 import { clientPicture } from './client-picture.ts';
+import { contactFiles } from './contact-files.ts';
 import { contactSheet } from './contact-sheet.ts';
 import { inkSets } from './ink-sets.ts';
 import { lineReport } from './line-report.ts';
@@ -12,12 +13,14 @@ import { regions } from './regions.ts';
 import { render } from './render.ts';
 import { specks } from './specks.ts';
 import { spots } from './spots.ts';
+import { styleRecipes } from './style-recipes.ts';
 import { swapInks } from './swap-inks.ts';
 import { zip } from './zip.ts';
 
 /** Long work that is not a node, by name: progress and cancel as for nodes. */
 export const tasks = {
   clientPicture,
+  contactFiles,
   contactSheet,
   inkSets,
   lineReport,
@@ -31,6 +34,7 @@ export const tasks = {
   render,
   specks,
   spots,
+  styleRecipes,
   swapInks,
   zip,
 };

@@ -2,11 +2,11 @@ import { BadInput } from '../../src/graph/complaint.ts';
 import type { Job } from '../../src/graph/job.ts';
 import type { Matches } from '../../src/graph/matches.ts';
 import { recipeOfShares } from '../../src/graph/recipe.ts';
-import { printModel } from '../../src/ink/model.ts';
 import type { FoundRecipe } from '../../src/ink/recipe-search.ts';
+import { roundedLab } from '../../src/ink/rounded-lab.ts';
 import { matchRough } from '../../src/nodes/match-rough.ts';
 import type { InksValue, PaperValue, RecipesValue, RegionsValue } from '../engine/values.ts';
-import { searchFor } from '../nodes/match-rough.ts';
+import { findMatches, stockOf } from '../nodes/find-matches.ts';
 import { feeding, firstOf } from './job-ends.ts';
 import { drawingOf, mm3 } from './report-parts.ts';
 import type { TaskContext } from './task.ts';
@@ -31,6 +31,7 @@ export async function match({ job, alternatives = 0 }: MatchInput, context: Task
   const paper = feeding(job, node, 'paper');
   const targets = [{ node, port: 'recipes' }, ends.regions, ends.inks, ...(paper ? [paper] : [])];
   const run = await engine.evaluate({ job, targets, scale: 1 }, flag, onProgress);
+  const { tools, tidy } = engine.toolBox(flag);
   try {
     const [recipes, regions, inks, stock] = run.values as [
       RecipesValue,
@@ -41,10 +42,15 @@ export async function match({ job, alternatives = 0 }: MatchInput, context: Task
     const plates = inks.plates.map(({ id }) => id);
     const foundOf = ({ tints, lab, distance }: Pick<FoundRecipe, 'tints' | 'lab' | 'distance'>) => ({
       recipe: recipeOfShares(tints, plates),
-      lab: tidy(lab),
+      lab: roundedLab(lab),
       distance: mm3(distance),
     });
-    const others = alternatives === 0 ? null : othersOf(job, node, inks, stock);
+    const settings = matchRough.settings.parse(job.graph.nodes.find(({ id }) => id === node)!.settings);
+    const painted = recipes.matched!.filter((matched) => matched !== null);
+    const wanted = alternatives === 0 ? [] : painted.map(({ wantedLab }) => wantedLab);
+    const paperStock = stockOf(inks, stock);
+    const others = await findMatches(wanted, inks, paperStock, settings, alternatives, tools);
+    let next = 0;
     const rows = regions.table.map(({ anchorMm, areaMm2 }, i) => {
       const matched = recipes.matched![i];
       if (!matched) return null;
@@ -52,10 +58,10 @@ export async function match({ job, alternatives = 0 }: MatchInput, context: Task
         id: regions.ids[i]!,
         anchorMm: anchorMm.map(mm3) as [number, number],
         areaMm2: mm3(areaMm2),
-        wantedLab: tidy(matched.wantedLab),
+        wantedLab: roundedLab(matched.wantedLab),
         ...foundOf(matched),
         outOfReach: matched.outOfReach,
-        ...(others && { alternatives: others(matched.wantedLab, alternatives).slice(1).map(foundOf) }),
+        ...(alternatives > 0 && { alternatives: others[next++]!.slice(1).map(foundOf) }),
       };
     });
     const { scalePercent, shiftMm, turnDeg } = recipes.fit!;
@@ -72,21 +78,7 @@ export async function match({ job, alternatives = 0 }: MatchInput, context: Task
       complaints: run.complaints,
     };
   } finally {
+    tidy();
     run.release();
   }
-}
-
-const tidy = (lab: readonly number[]) =>
-  lab.map((value) => Math.round(value * 100) / 100 + 0) as [number, number, number];
-
-function othersOf(job: Job, node: string, { plates, printing }: InksValue, paper: PaperValue | undefined) {
-  const settings = matchRough.settings.parse(job.graph.nodes.find(({ id }) => id === node)!.settings);
-  const stock = paper?.stock ?? printing.reference!;
-  const model = printModel({
-    ...printing,
-    paper: stock,
-    inks: plates.map(({ ink }) => ink),
-    passes: plates.map(({ pass }) => pass),
-  });
-  return searchFor(model, settings);
 }

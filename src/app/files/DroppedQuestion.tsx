@@ -17,6 +17,10 @@ export function DroppedQuestion({ question }: { question: Extract<Question, { ki
           <strong>{texts.drop.replace}</strong>
           <span className={styles.quiet}>{texts.drop.replaceHelp}</span>
         </button>
+        <button type="button" className={styles.choice} onClick={() => answer('rough')}>
+          <strong>{texts.drop.rough}</strong>
+          <span className={styles.quiet}>{texts.drop.roughHelp}</span>
+        </button>
       </div>
       <div className={styles.actions}>
         <button type="button" className={styles.plain} onClick={() => answer(null)}>

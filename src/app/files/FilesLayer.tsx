@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { useStore } from 'zustand';
 import type { Client } from '../../../workers/client.ts';
+import { SaveStyle } from '../styles/SaveStyle.tsx';
 import { startAutosave } from './autosave.ts';
 import { DroppedQuestion } from './DroppedQuestion.tsx';
 import styles from './FilesLayer.module.css';
@@ -19,6 +20,7 @@ export function FilesLayer({ client }: { client: Client | null }) {
     <>
       {over && <p className={styles.hint}>{texts.drop.hint}</p>}
       {question?.kind === 'width' && <WidthQuestion question={question} />}
+      <SaveStyle />
       {question?.kind === 'dropped' && <DroppedQuestion question={question} />}
       <div className={styles.notices} aria-live="polite">
         <Under />

@@ -1,7 +1,10 @@
 import { useId, useRef, useState } from 'react';
 import { useJob } from '../../store/hooks.ts';
 import { edit } from '../../store/job-store.ts';
+import { StyleList } from '../styles/StyleList.tsx';
+import { styleTexts } from '../styles/strings.ts';
 import { chooseDrawing, chooseJob } from './file-shortcuts.ts';
+import { setFiles } from './files-store.ts';
 import styles from './JobMenu.module.css';
 import { KeptLine } from './KeptLine.tsx';
 import { openExample } from './open-first-job.ts';
@@ -16,6 +19,7 @@ const ITEMS: readonly { text: string; keys?: string; run(): Promise<void> }[] = 
   { text: texts.menu.open, keys: texts.menu.keys.open, run: chooseJob },
   { text: texts.menu.save, keys: texts.menu.keys.save, run: saveJob },
   { text: texts.menu.saveAs, keys: texts.menu.keys.saveAs, run: saveJobAs },
+  { text: styleTexts.save, run: async () => setFiles({ question: { kind: 'style' } }) },
   { text: texts.menu.example, run: openExample },
 ];
 
@@ -64,6 +68,7 @@ export function JobMenu() {
                 </li>
               ))}
             </ul>
+            <StyleList run={run} />
             <RecentJobs run={run} />
           </>
         )}

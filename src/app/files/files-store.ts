@@ -15,7 +15,8 @@ export type Question =
       shape: number;
       answer(widthMm: number | null): void;
     }
-  | { kind: 'dropped'; file: string; answer(what: 'replace' | 'new' | null): void };
+  | { kind: 'style' }
+  | { kind: 'dropped'; file: string; answer(what: 'replace' | 'new' | 'rough' | null): void };
 
 /** Something under way that can be ended. */
 export interface Busy {
@@ -75,15 +76,15 @@ export function sayBriefly(notice: string): void {
   }, BRIEF_MS);
 }
 
-type AnswerOf<Kind extends Question['kind']> = Parameters<Extract<Question, { kind: Kind }>['answer']>[0];
-type AskedOf<Kind extends Question['kind']> = Omit<Extract<Question, { kind: Kind }>, 'kind' | 'answer'>;
+/** Questions with an answer that someone waits for. */
+type Awaited = Extract<Question, { answer: unknown }>;
+type AnswerOf<Kind extends Awaited['kind']> = Parameters<Extract<Awaited, { kind: Kind }>['answer']>[0];
+type AskedOf<Kind extends Awaited['kind']> = Omit<Extract<Awaited, { kind: Kind }>, 'kind' | 'answer'>;
 
 /** Asks the person; a question that still stands is let be. */
-export function ask<Kind extends Question['kind']>(
-  kind: Kind,
-  asked: AskedOf<Kind>,
-): Promise<AnswerOf<Kind>> {
-  filesStore.getState().question?.answer(null);
+export function ask<Kind extends Awaited['kind']>(kind: Kind, asked: AskedOf<Kind>): Promise<AnswerOf<Kind>> {
+  const { question } = filesStore.getState();
+  if (question && 'answer' in question) question.answer(null);
   return new Promise((resolve) => {
     const answer = (value: AnswerOf<Kind>) => {
       setFiles({ question: null });

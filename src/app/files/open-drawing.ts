@@ -43,7 +43,7 @@ export async function replaceDrawing(incoming: Incoming): Promise<void> {
 }
 
 /** The width to set, or that it is known already; null when the person let it be. */
-async function widthOf(
+export async function widthOf(
   job: Job,
   { asset, client, signal }: Incoming,
   guessMm: number | null,

@@ -1,5 +1,10 @@
 import { Cancelled } from '../../../workers/client.ts';
+import { parseStyle, STYLE_FORMAT } from '../../graph/style.ts';
+import { nodeKinds } from '../../nodes/registry.ts';
 import { jobStore } from '../../store/job-store.ts';
+import { addRough } from '../panels/rough/rough-edits.ts';
+import { styleTexts } from '../styles/strings.ts';
+import { keepStyle } from '../styles/styles-store.ts';
 import type { Chosen } from './browser-files.ts';
 import { ask, filesStore, say, setFiles } from './files-store.ts';
 import { openDocument } from './open-document.ts';
@@ -29,13 +34,25 @@ export async function receive(chosen: readonly Chosen[], way: Way): Promise<void
     );
     const job = read.find(({ bytes }) => kindOfFile(bytes) !== 'picture');
     file = (job ?? first).file.name;
-    if (job) takeJob(job, read);
+    if (job && isStyle(job.bytes)) await takeStyle(job);
+    else if (job) takeJob(job, read);
     else await takeDrawing(read[0]!, way);
   } catch (error) {
     if (!(error instanceof Cancelled)) say(texts.cannotOpen(file, plainReason(error, file)));
   } finally {
     setFiles({ busy: null });
   }
+}
+
+/** Whether a file that is no picture is a house style. */
+function isStyle(bytes: Uint8Array): boolean {
+  return new TextDecoder().decode(bytes.slice(0, 400)).includes(`"${STYLE_FORMAT}"`);
+}
+
+async function takeStyle({ bytes }: Read): Promise<void> {
+  const style = parseStyle(new TextDecoder().decode(bytes), nodeKinds);
+  await keepStyle(style);
+  say(styleTexts.kept(style.name));
 }
 
 function takeJob({ file, bytes, handle }: Read, all: readonly Read[]): void {
@@ -52,6 +69,7 @@ async function takeDrawing({ file, bytes }: Read, way: Way): Promise<void> {
   const asks = way === 'dropped' && jobStore.getState().job !== null;
   const what = asks ? await ask('dropped', { file: file.name }) : 'new';
   if (what === null) return;
+  if (what === 'rough') return addRough({ name: file.name, bytes });
   const stop = new AbortController();
   setFiles({ busy: { text: texts.opening(file.name), cancel: () => stop.abort() } });
   const drawing = { asset: { name: file.name, bytes }, client, signal: stop.signal };

@@ -42,6 +42,8 @@ export const files = {
     fresh: 'A new job',
     freshHelp: 'In three starter inks; the open job stays among the recent ones.',
     replace: 'The drawing of this job',
+    rough: 'A rough for this drawing',
+    roughHelp: 'Every region gets the recipe that comes nearest to its colour there.',
     replaceHelp: 'Regions found again keep their recipes. One step to undo.',
   },
   width: {

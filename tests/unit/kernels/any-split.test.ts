@@ -170,6 +170,12 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       bandKernels.heavier({ line, columns, radius: 2.3, inverted: false, out }, a, b);
     return { run, reads: [line.data, columns], writes: [out.data], extent: height };
   },
+  labelEdges() {
+    const labels = someLabels();
+    const out = plane();
+    const run = (a: number, b: number) => bandKernels.labelEdges({ labels, out }, a, b);
+    return { run, reads: [labels.data], writes: [out.data], extent: height };
+  },
   nearDistance() {
     const columns = columnsTo(randomPicture(width, height, 0.02, 1).data, 255, 6, true);
     const distance2 = new Uint16Array(PIXELS);
@@ -256,6 +262,13 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const args = { from, width, height, to, toWidth, toHeight, light, encoding: table, ground };
     const run = (a: number, b: number) => bandKernels.shrinkProof(args, a, b);
     return { run, reads: [from, light, table], writes: [to], extent: toHeight };
+  },
+  shrinkRough() {
+    const pixels = randomPlane(width * 4, height, 16).data;
+    const to = { width: 21, height: 18, rgba: sharedBytes(21 * 18 * 4) };
+    const args = { pixels, width, height, bands: 4, scale: 3, to };
+    const run = (a: number, b: number) => bandKernels.shrinkRough(args, a, b);
+    return { run, reads: [pixels], writes: [to.rgba], extent: to.height };
   },
   squaredDistance() {
     const columns = columnsTo(randomPicture(width, height, 0.02, 1).data, 255, 65_534, true);
