@@ -64,9 +64,10 @@ export async function match(args: string[], about: (file: string) => void): Prom
     if (error.message.startsWith(`${basename(rough)}: `)) about(rough);
     throw error;
   });
-  const kept = assets.map((asset) => ({
-    name: `assets/${job.assets[hashBytes(asset.bytes)]!.file}`,
-    bytes: asset.bytes,
+  const bytesOf = new Map(assets.map((asset) => [hashBytes(asset.bytes), asset.bytes]));
+  const kept = [...bytesOf].map(([hash, content]) => ({
+    name: `assets/${job.assets[hash]!.file}`,
+    bytes: content,
   }));
   await writeFiles(out, [jsonFile('recipes.json', found), jsonFile('job.json', job), ...kept]);
   process.stdout.write(values.json ? `${JSON.stringify(found)}\n` : summary(found, out));

@@ -59,7 +59,7 @@ export const strings = {
     longNote: 'A note has at most 400 letters.',
     noName: 'An ink needs a name of at most 80 letters.',
     more: 'Opacity, tints, note',
-    details: (name: string) => `Opacity, tints and note of ${name}`,
+    details: (name: string) => `Opacity, tints, note: ${name}`,
     add: 'Add an ink',
     shelf: 'Open the ink shelf',
     fresh: 'New ink',

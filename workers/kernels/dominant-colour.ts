@@ -34,6 +34,8 @@ export function dominantFinder(): (colours: Uint32Array) => number {
   };
 
   return (colours) => {
+    const [first] = colours;
+    if (colours.every((colour) => colour === first)) return first!;
     const filled: number[] = [];
     for (const colour of colours) {
       const cube = cubeOf(colour);

@@ -81,27 +81,24 @@ function smaller({ width, height, rgba }: RoughPicture, scale: number): FitLevel
   return { width: toWidth, height: toHeight, rgb };
 }
 
-/** How the rough's colours lie in the regions when it is laid on so. */
+/** How the rough's colours lie in the regions when it is laid on so; what it does not cover is left out. */
 export interface Spread {
+  /** Part of the pixels of regions that it covers. */
+  covered: number;
   /** Variance of colour: of all, and what is left of it within regions; freedom taken into account. */
   all: number;
   within: number;
 }
 
-/**
- * A function of a fit, with its working memory.
- *
- * @param around what lies around the rough: white, or the colour at its edge
- */
-export function spreadOn(level: FitLevel, around: 'white' | 'edge'): (fit: Fit) => Spread {
+/** A function of a fit, with its working memory. */
+export function spreadOn(level: FitLevel): (fit: Fit) => Spread {
   const { width, height, regions, count, inner, rough, stretched } = level;
   const sums = new Float64Array((count + 1) * 3);
   const many = new Uint32Array(count + 1);
-  for (const region of regions) many[region]!++;
-  const whiteAround = around === 'white';
   return (fit) => {
     const { xx, xy, x0, yx, yy, y0 } = roughPlace(level, rough, fit, stretched);
     sums.fill(0);
+    many.fill(0);
     let squares = 0;
     for (let y = 0, i = 0; y < height; y++)
       for (let x = 0; x < width; x++, i++) {
@@ -109,28 +106,37 @@ export function spreadOn(level: FitLevel, around: 'white' | 'edge'): (fit: Fit) 
         if (region === 0) continue;
         const column = Math.floor(xx * x + xy * y + x0);
         const row = Math.floor(yx * x + yy * y + y0);
-        const nearX = Math.min(rough.width - 1, Math.max(0, column));
-        const nearY = Math.min(rough.height - 1, Math.max(0, row));
-        const inside = !whiteAround || (nearX === column && nearY === row);
-        const at = (nearY * rough.width + nearX) * 3;
-        /* Counted from white, so that what lies around the rough adds nothing. */
-        const r = inside ? 255 - rough.rgb[at]! : 0;
-        const g = inside ? 255 - rough.rgb[at + 1]! : 0;
-        const b = inside ? 255 - rough.rgb[at + 2]! : 0;
+        if (column < 0 || row < 0 || column >= rough.width || row >= rough.height) continue;
+        const at = (row * rough.width + column) * 3;
+        const [r, g, b] = [rough.rgb[at]!, rough.rgb[at + 1]!, rough.rgb[at + 2]!];
         sums[region * 3]! += r;
         sums[region * 3 + 1]! += g;
         sums[region * 3 + 2]! += b;
         squares += r * r + g * g + b * b;
+        many[region]!++;
       }
-    const whole = [0, 0, 0];
-    let between = 0;
-    for (let region = 1; region <= count; region++)
-      for (let band = 0; band < 3; band++) {
-        const sum = sums[region * 3 + band]!;
-        whole[band]! += sum;
-        between += (sum * sum) / many[region]!;
-      }
-    const mean = whole.reduce((sum, value) => sum + (value * value) / inner, 0);
-    return { all: (squares - mean) / (inner - 1), within: (squares - between) / (inner - count) };
+    return spreadOf(squares, sums, many, inner);
+  };
+}
+
+function spreadOf(squares: number, sums: Float64Array, many: Uint32Array, inner: number): Spread {
+  const whole = [0, 0, 0];
+  let [total, groups, between] = [0, 0, 0];
+  for (let region = 1; region < many.length; region++) {
+    if (many[region] === 0) continue;
+    total += many[region]!;
+    groups++;
+    for (let band = 0; band < 3; band++) {
+      const sum = sums[region * 3 + band]!;
+      whole[band]! += sum;
+      between += (sum * sum) / many[region]!;
+    }
+  }
+  if (total <= groups || groups < 2) return { covered: 0, all: 0, within: 0 };
+  const mean = whole.reduce((sum, value) => sum + (value * value) / total, 0);
+  return {
+    covered: total / inner,
+    all: (squares - mean) / (total - 1),
+    within: (squares - between) / (total - groups),
   };
 }

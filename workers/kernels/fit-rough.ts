@@ -38,6 +38,10 @@ const MOST_ROUNDS = 60;
 const WORTH = 0.01;
 /** A fit that leaves less than this part of the variance in sight counts less. */
 const LEAST_SHOWN = 0.25;
+/** What a fit loses of its worth by covering nothing. */
+const UNCOVERED = 0.3;
+/** What a fit loses by being moved by the whole drawing, by twice the size, or by 20 degrees. */
+const PULL = 0.02;
 /** How far the rough is moved to see whether its place matters. */
 const ASIDE = 0.06;
 
@@ -58,7 +62,7 @@ export function fitRough({ labels, width, height, rough, alike }: FitRoughArgs):
   const finer = FINER.map(level);
   const finest = finer.at(-1)!;
   if (![coarse, ...finer].every(({ count, inner }) => count > 1 && inner >= 4 * count)) return null;
-  if (spreadOn(finest, 'white')(UNMOVED).all === 0) return null;
+  if (spreadOn(finest)(UNMOVED).all === 0) return null;
   let tries = bestApart(placesFor(alike), scoreOn(coarse));
   finer.forEach((each, at) => {
     const score = scoreOn(each);
@@ -68,7 +72,7 @@ export function fitRough({ labels, width, height, rough, alike }: FitRoughArgs):
   const score = scoreOn(finest);
   const unmoved = { fit: UNMOVED, score: score(UNMOVED) };
   const best = tries[0]!.score > unmoved.score + WORTH ? tries[0]! : unmoved;
-  const spread = spreadOn(finest, 'edge');
+  const spread = spreadOn(finest);
   const here = spread(best.fit);
   return {
     fit: best.fit,
@@ -77,13 +81,19 @@ export function fitRough({ labels, width, height, rough, alike }: FitRoughArgs):
   };
 }
 
-/** The part of variance between regions; less where the rough was moved so that hardly any colour shows. */
+/**
+ * The part of variance between regions; less where hardly any colour is in sight, or not all regions are covered, and a
+ * little less the more the rough is moved, so that it stays where its place says nothing.
+ */
 function scoreOn(level: FitLevel): (fit: Fit) => number {
-  const spread = spreadOn(level, 'white');
+  const spread = spreadOn(level);
   const least = spread(UNMOVED).all * LEAST_SHOWN;
   return (fit) => {
-    const { all, within } = spread(fit);
-    return all === 0 ? 0 : (all - within) / Math.max(all, least);
+    const { covered, all, within } = spread(fit);
+    if (all === 0) return 0;
+    const moved =
+      Math.abs(fit.scale - 1) + Math.abs(fit.shiftX) + Math.abs(fit.shiftY) + Math.abs(fit.turn) / 20;
+    return ((all - within) / Math.max(all, least)) * (1 - UNCOVERED * (1 - covered)) - PULL * moved;
   };
 }
 

@@ -3,7 +3,7 @@ const figure = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
 /** Every text of the recipe chart. */
 export const chartTexts = {
   open: 'all recipes',
-  openLabel: 'Open the recipe chart over the print',
+  openLabel: 'all recipes, in a chart over the print',
   title: 'Recipe chart',
   order: 'In order of',
   orders: { inks: 'inks', hue: 'hue' },

@@ -8,7 +8,7 @@ export const colourwayTexts = {
     help: 'Other layouts of these recipes over the regions, by rules. What you pin stays as it prints now.',
     palette: 'Recipes to use',
     share: (recipe: string) => `Share of the sheet in ${recipe}, %`,
-    leaveOut: (recipe: string) => `Leave ${recipe} out`,
+    leaveOut: (recipe: string) => `leave out ${recipe}`,
     out: 'leave out',
     any: 'any',
     addHand: 'Add the recipe in hand',
@@ -30,7 +30,7 @@ export const colourwayTexts = {
     pinChosen: (count: number) => `Pin the ${count} chosen regions`,
     unpinAll: 'Let all pins go',
     keep: 'Keep as a colourway',
-    keepOf: (number: number) => `Keep proposal ${number} as a colourway`,
+    keepOf: (number: number) => `Keep as a colourway: proposal ${number}`,
     number: (number: number) => `Proposal ${number}`,
     name: (number: number) => `Proposal ${number}`,
     fewer: (found: number, asked: number) =>

@@ -17,7 +17,7 @@ export const inkTexts = {
     exportCsv: 'Export as CSV',
     undo: 'Undo on the shelf',
     intoJob: 'add to the job',
-    addTo: (name: string) => `Add ${name} to the job`,
+    addTo: (name: string) => `add to the job: ${name}`,
     used: 'in the job',
     full: 'The job has its twelve inks.',
     imported: (count: number, file: string) =>
@@ -77,7 +77,7 @@ export const inkTexts = {
     read: 'Every patch was read. Point at a cross to begin anew.',
     paper: 'bare paper',
     type: 'type it',
-    typeOf: (patch: string) => `Type what was read of ${patch}`,
+    typeOf: (patch: string) => `type it: what was read of ${patch}`,
     found: (patches: number, overprints: number, curves: number) =>
       `${patches} patches read: ${overprints} solids and overprints, tone curves of ${curves} inks.`,
     takeOver: 'Use these readings',
@@ -116,7 +116,7 @@ export const inkTexts = {
       `${mean.toFixed(1)} apart on average, ${worst.toFixed(1)} at worst (CIEDE2000)`,
     alike: 'Within the error of the prediction of the first: choose by eye.',
     use: 'Print with this set',
-    useOf: (inks: string) => `Print with ${inks}`,
+    useOf: (inks: string) => `Print with this set: ${inks}`,
     drop: 'away',
     notAll: 'There were too many sets to try them all; the best were grown ink by ink.',
     useStep: 'Print with another ink set',

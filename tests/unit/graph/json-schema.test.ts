@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { jsonSchemas } from '../../../src/graph/json-schema.ts';
+import { proposalRulesSchema } from '../../../src/graph/proposal-rules.ts';
+import { styleOf } from '../../../src/graph/style.ts';
 import { DEMO_SHELF } from '../../../src/ink/demo-inks.ts';
 import { defaultJob, THREE_INKS, withRecipes } from '../support/jobs.ts';
 import { replaced, without } from '../support/json.ts';
@@ -86,6 +88,47 @@ const GOOD: Record<string, object> = {
     tried: 78,
     everySet: true,
   },
+  matches: {
+    version: 1,
+    drawing: DRAWING,
+    fit: { scalePercent: 100, shiftMm: [0, -1.5], turnDeg: 2 },
+    regions: [
+      {
+        id: 'r1',
+        anchorMm: [3, 4],
+        areaMm2: 12,
+        wantedLab: [60, 30, 20],
+        recipe: { straw: 40 },
+        lab: [61, 29, 20],
+        distance: 1.2,
+        outOfReach: false,
+        alternatives: [{ recipe: {}, lab: [95, 0, -2], distance: 30 }],
+      },
+    ],
+    bare: ['r2'],
+    complaints: [],
+  },
+  style: styleOf(
+    defaultJob({}),
+    'Packets',
+    proposalRulesSchema.parse({ palette: [{ recipe: { straw: 40 } }] }),
+  ),
+  batch: {
+    version: 1,
+    style: 'Packets',
+    items: [
+      {
+        drawing: 'tray.svg',
+        folder: 'tray',
+        madeFrom: 'a1',
+        state: 'done',
+        message: null,
+        regions: 4,
+        complaints: 0,
+        plates: [{ id: 'straw', coveragePercent: 12.5 }],
+      },
+    ],
+  },
 };
 
 /** The shapes that are lists. */
@@ -132,6 +175,9 @@ describe('the published JSON Schemas', () => {
     ['inks', 'paper'],
     ['shelf', 'inks'],
     ['ink-sets', 'sets'],
+    ['matches', 'fit'],
+    ['style', 'rules'],
+    ['batch', 'items'],
   ])('%s needs %s', (name, field) => {
     expect(misfitsOf(name, without(GOOD[name]!, field))).toEqual([`$ has no ${field}`]);
   });

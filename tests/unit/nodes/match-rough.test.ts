@@ -118,6 +118,43 @@ describe('colours wanted by a rough', () => {
     for (const field of [0, 1, 2]) expect(at(field)!.off).toBeLessThan(0.02);
   });
 
+  it('are the same when the place that was found is typed', async () => {
+    const moved = await rough(WIDTH, HEIGHT, (x, y) => flat(x * 0.9 + 0.08, y * 0.9 + 0.02));
+    const { matches } = await found(jobOf(moved));
+    const { scalePercent, shiftMm, turnDeg } = matches.fit;
+    expect(shiftMm[0]).not.toBe(0);
+    const typed = { fit: 'set', scalePercent, shiftXMm: shiftMm[0], shiftYMm: shiftMm[1], turnDeg };
+    const again = await found(jobOf(moved, typed));
+    expect(again.matches).toEqual(matches);
+  });
+
+  it('come from a rough of another shape that is stretched, and that is said', async () => {
+    const wide = await rough(400, HEIGHT, flat);
+    const { at, matches } = await found(jobOf(wide, { fit: 'frame' }));
+    for (const field of [0, 1, 2]) expect(at(field)!.off).toBeLessThan(0.02);
+    expect(matches.complaints.find(({ code }) => code === 'rough-shape')?.message).toMatch(
+      /\(2\.22 to 1\) than the drawing \(1\.33 to 1\); it was stretched/,
+    );
+  });
+
+  it('may come from a rough laid on upside down', async () => {
+    const turned = await rough(WIDTH, HEIGHT, (x, y) => flat(1 - x, 1 - y));
+    const { at } = await found(jobOf(turned, { fit: 'set', turnDeg: 180 }));
+    for (const field of [0, 1, 2]) expect(at(field)!.off).toBeLessThan(0.02);
+  });
+
+  it('are those of the screen where white is a white of its own', async () => {
+    const job = withSettings(jobOf(await rough(WIDTH, HEIGHT, flat), { white: 'screen' }), {
+      'paper-stock': { lab: [90, 2, 8] },
+    });
+    const { at } = await found(job);
+    for (const field of [0, 1, 2, 3]) expect(at(field)!.off).toBeLessThan(0.02);
+    expect(at(3)!.distance).toBeGreaterThan(5);
+    const onPaper = await found(withSettings(job, { 'match-rough': { white: 'paper' } }));
+    expect(differenceOf(onPaper.at(3)!.wantedLab, [90, 2, 8])).toBeLessThan(0.02);
+    expect(onPaper.at(3)!.recipe).toEqual({});
+  });
+
   it('take the place that is typed', async () => {
     const drawn = await rough(WIDTH, HEIGHT, flat);
     const { at } = await found(jobOf(drawn, { fit: 'set', shiftXMm: 12 }));
@@ -130,7 +167,10 @@ describe('colours wanted by a rough', () => {
     const { at, matches } = await found(job);
     expect(at(1)).toBeUndefined();
     expect(matches.bare).toHaveLength(1);
-    expect(matches.complaints.map(({ code }) => code)).toContain('rough-bare');
+    expect(matches.complaints.find(({ code }) => code === 'rough-bare')).toMatchObject({
+      severity: 'note',
+      message: expect.stringContaining(`1 of 4 regions are not painted in the rough (${matches.bare[0]})`),
+    });
     const others = { ...job, colourways: [{ ...job.colourways[0]!, others: { soot: 55 } }] };
     const { recipes } = await bench.value(others, 'region-tints.recipes', 'recipes');
     expect(recipes.filter((recipe) => recipe?.soot === 55)).toHaveLength(1);
@@ -140,9 +180,16 @@ describe('colours wanted by a rough', () => {
     const job = jobOf(await rough(WIDTH, HEIGHT, flat));
     const { matches } = await found(job);
     const [first] = matches.regions;
-    const own = { ...job, colourways: [{ ...job.colourways[0]!, recipes: { [first!.id]: { soot: 35 } } }] };
-    const { recipes } = await bench.value(own, 'region-tints.recipes', 'recipes');
-    expect(recipes.filter((recipe) => recipe?.soot === 35)).toHaveLength(1);
+    const withOwn = (ids: readonly string[]) => {
+      const recipes = Object.fromEntries(ids.map((id) => [id, { soot: 35 }]));
+      return { ...job, colourways: [{ ...job.colourways[0]!, recipes }] };
+    };
+    const one = await bench.evaluate(withOwn([first!.id]), 'region-tints.recipes', 'recipes');
+    expect(one.value.recipes.filter((recipe) => recipe?.soot === 35)).toHaveLength(1);
+    expect(one.complaints.map(({ code }) => code)).not.toContain('rough-unused');
+    const all = withOwn(matches.regions.map(({ id }) => id));
+    const { complaints } = await bench.evaluate(all, 'region-tints.recipes', 'recipes');
+    expect(complaints.map(({ code }) => code)).toContain('rough-unused');
   });
 
   it('stand for bare paper where the rough is white', async () => {
@@ -181,12 +228,35 @@ describe('colours wanted by a rough', () => {
 });
 
 describe('a rough that cannot be', () => {
-  it('is told when it is another picture', async () => {
-    const other = await rough(WIDTH, HEIGHT, (x, y) =>
-      (Math.floor(x * 40) + Math.floor(y * 30)) % 2 === 0 ? [200, 40, 40, 255] : [40, 60, 200, 255],
-    );
+  it.each([
+    ['checks', (x: number, y: number) => ((Math.floor(x * 40) + Math.floor(y * 30)) % 2 === 0 ? 255 : 40)],
+    ['a gradient', (x: number, y: number) => Math.floor(127 * (x + y))],
+  ])('is told when it is another picture: %s', async (_, light) => {
+    const other = await rough(WIDTH, HEIGHT, (x, y) => [light(x, y), 60, 255 - light(x, y), 255]);
     const { matches } = await found(jobOf(other));
     expect(matches.complaints.map(({ code }) => code)).toContain('rough-unfit');
+    expect(matches.fit).toEqual({ scalePercent: 100, shiftMm: [0, 0], turnDeg: 0 });
+    expect(matches.regions).toHaveLength(4);
+  });
+
+  it('is told when it lies beside the drawing', async () => {
+    const { matches } = await found(jobOf(await rough(60, 45, flat), { fit: 'set', shiftXMm: 60 }));
+    expect(matches.regions).toEqual([]);
+    expect(matches.complaints.find(({ code }) => code === 'rough-bare')!.severity).toBe('error');
+  });
+
+  it.each([
+    ['black all over', (): Rgba => [0, 0, 0, 255], '#000000'],
+    [
+      'the line alone',
+      (x: number, y: number): Rgba =>
+        Math.min(x % 0.5, y % 0.5) < 0.01 ? [0, 0, 0, 255] : [255, 255, 255, 255],
+      '#ffffff',
+    ],
+  ] as const)('is told when it is %s', async (_, paint, colour) => {
+    const { matches } = await found(jobOf(await rough(WIDTH, HEIGHT, paint)));
+    const told = matches.complaints.find(({ code }) => code === 'rough-one-colour');
+    expect(told).toMatchObject({ severity: 'warning', message: expect.stringContaining(colour) });
     expect(matches.regions).toHaveLength(4);
   });
 
@@ -219,6 +289,8 @@ describe('a rough that cannot be', () => {
       mostPercent: 100,
     });
     await expect(match({ job }, context())).rejects.toThrow(/take a larger step or fewer inks/);
+    const crossed = jobOf(await rough(60, 60, flat), { leastPercent: 60, mostPercent: 40 });
+    await expect(match({ job: crossed }, context())).rejects.toThrow(/palest tint, 60 %.*darkest, 40 %/);
   });
 });
 

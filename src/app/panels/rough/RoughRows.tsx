@@ -68,7 +68,12 @@ function Row({ alike }: { alike: Alike }) {
   return (
     <li>
       <div className={styles.row}>
-        <button type="button" className={own.pair} aria-label={texts.show(apart)} onClick={() => show(alike)}>
+        <button
+          type="button"
+          className={own.pair}
+          aria-label={texts.show(texts.regions(apart, ids.length))}
+          onClick={() => show(alike)}
+        >
           <Torn piece={11} colour={displayOf(match.wantedLab, 'srgb').css} />
           <Torn piece={12} colour={displayOf(match.lab, 'srgb').css} />
           <span>{texts.regions(apart, ids.length)}</span>

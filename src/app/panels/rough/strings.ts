@@ -19,9 +19,9 @@ export const roughTexts = {
   regions: (apart: string, count: number) => (count === 1 ? apart : `${apart}, ${count} regions`),
   far: 'out of reach',
   bare: (count: number) => (count === 1 ? 'One region is not painted.' : `${count} regions are not painted.`),
-  show: (apart: string) => `Show the region that is ${apart} from what the rough wants`,
+  show: (told: string) => `${told}: show what is so far from the rough`,
   others: 'others',
-  othersOf: (apart: string) => `Other recipes for the region that is ${apart} off`,
+  othersOf: (apart: string) => `others: recipes for what is ${apart} off`,
   take: (recipe: string, apart: string) => `Print ${recipe} there, ${apart} off`,
   takeStep: (recipe: string) => `Print ${recipe}`,
 } as const;
