@@ -3,6 +3,8 @@ import { deliveredInkSet } from '../../docket/ink-edits.ts';
 import { strings } from '../../docket/strings.ts';
 import { platesOf } from '../../docket/use-plates.ts';
 import { useJob } from '../../store/hooks.ts';
+import { setView } from '../../store/view-store.ts';
+import { inkTexts } from '../inks/strings.ts';
 import { PlateItem } from './PlateItem.tsx';
 import styles from './Plates.module.css';
 
@@ -22,6 +24,13 @@ export function Plates() {
           <PlateItem key={plate.id} plate={plate} of={plates.length} set={set!.id} />
         ))}
       </ol>
+      <button
+        type="button"
+        className={styles.shelf}
+        onClick={() => setView({ sheet: 'inks', wiringOpen: false })}
+      >
+        {inkTexts.open}
+      </button>
     </div>
   );
 }
