@@ -19,7 +19,15 @@ export function renamedRecipe(recipe: Recipe, names: PlateNames): Recipe {
 /** The colourway with every recipe changed. */
 export function withRecipes(colourway: Colourway, change: (recipe: Recipe) => Recipe): Colourway {
   const recipes = Object.entries(colourway.recipes).map(([region, recipe]) => [region, change(recipe)]);
-  return { ...colourway, recipes: Object.fromEntries(recipes), others: change(colourway.others) };
+  const fades = Object.entries(colourway.fades ?? {}).map(
+    ([region, fade]) => [region, { ...fade, from: change(fade.from), to: change(fade.to) }] as const,
+  );
+  return {
+    ...colourway,
+    recipes: Object.fromEntries(recipes),
+    others: change(colourway.others),
+    ...(colourway.fades && { fades: Object.fromEntries(fades) }),
+  };
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Ink, Lab, Stock } from '../../src/graph/inks.ts';
 import type { PortType } from '../../src/graph/ports.ts';
-import type { Recipe } from '../../src/graph/recipe.ts';
+import type { Fade, Recipe } from '../../src/graph/recipe.ts';
 import type { Printing } from '../../src/ink/model-input.ts';
 import type { RoomFacts } from '../kernels/join-rooms.ts';
 import type { RegionMeasures } from '../kernels/measure-regions.ts';
@@ -118,6 +118,8 @@ export interface RecipesValue {
   type: 'recipes';
   /** In label order; null where nothing is said. */
   recipes: readonly (Recipe | null)[];
+  /** Regions whose recipe runs into another: in label order, null where it does not. */
+  fades?: readonly (Fade | null)[];
   /** Where they come from a rough: in label order, null where it is not painted. */
   matched?: readonly (RegionMatch | null)[];
   fit?: RoughLaid;

@@ -1,3 +1,4 @@
+import { layFade, type RegionFade } from './fade.ts';
 import type { LabelPlane, Plane } from './plane.ts';
 
 export interface FillArgs {
@@ -7,9 +8,10 @@ export interface FillArgs {
     /** Coverage by label; index 0 for pixels of no region. */
     tints: Uint8Array;
   }[];
+  fades: readonly RegionFade[];
 }
 
-/** Lays each region's tint on every plate, for rows `from..to`. */
+/** Lays each region's tint or fade on every plate, for rows `from..to`. */
 export function fill(args: FillArgs, from: number, to: number): void {
   const { width } = args.labels;
   const labels = args.labels.data;
@@ -19,4 +21,6 @@ export function fill(args: FillArgs, from: number, to: number): void {
       const end = (y + 1) * width;
       for (let i = y * width; i < end; i++) data[i] = tints[labels[i]!]!;
     }
+  const planes = args.plates.map(({ out }) => out);
+  for (const fade of args.fades) layFade(fade, args.labels, planes, from, to);
 }

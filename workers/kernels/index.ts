@@ -1,5 +1,7 @@
+import { areaMask } from './area-mask.ts';
 import { borders } from './borders.ts';
 import { changeDepth } from './change-depth.ts';
+import { chooseBy } from './choose-by.ts';
 import { components } from './components.ts';
 import { countLabels } from './count-labels.ts';
 import { coverage } from './coverage.ts';
@@ -20,6 +22,8 @@ import { heavier } from './heavier.ts';
 import { histogram } from './histogram.ts';
 import { keepTopology } from './keep-topology.ts';
 import { labelEdges } from './label-edges.ts';
+import { layArt } from './lay-art.ts';
+import { markPlate } from './mark-plate.ts';
 import { mean } from './mean.ts';
 import { measureRegions } from './measure-regions.ts';
 import { measureWalls } from './measure-walls.ts';
@@ -52,6 +56,10 @@ import { within } from './within.ts';
  * gives the same bytes, and running a range twice does no harm.
  */
 export const bandKernels = {
+  areaMask,
+  chooseBy,
+  layArt,
+  markPlate,
   changeDepth,
   columnDistance,
   coverage,

@@ -16,6 +16,10 @@ export const regionTints = evaluation(kind, async ({ inputs, colourway, tools })
       ? known(colourway.recipes[id]!)
       : (inputs.recipes?.recipes[i] ?? others),
   );
+  const fades = regions.ids.map((id) => {
+    const fade = colourway.fades && Object.hasOwn(colourway.fades, id) ? colourway.fades[id]! : null;
+    return fade && { ...fade, from: known(fade.from), to: known(fade.to) };
+  });
   if (unknown.size > 0)
     tools.complain({
       code: 'recipe-plate-missing',
@@ -29,5 +33,5 @@ export const regionTints = evaluation(kind, async ({ inputs, colourway, tools })
       severity: 'warning',
       message: `The rough changes nothing: each of the ${own} regions has a recipe of its own in this colourway; clear those that should follow the rough.`,
     });
-  return { recipes: { type: 'recipes', recipes } };
+  return { recipes: { type: 'recipes', recipes, ...(fades.some((fade) => fade) && { fades }) } };
 });

@@ -1,12 +1,15 @@
 import type { Evaluations } from '../engine/evaluation.ts';
+import { area } from './area.ts';
 import { cleanLine } from './clean-line.ts';
 import { closedRegions } from './closed-regions.ts';
 import { fillPlates } from './fill-plates.ts';
+import { handMarks } from './hand-marks.ts';
 import { inkSet } from './ink-set.ts';
 import { keyLine } from './key-line.ts';
 import { lineDrawing } from './line-drawing.ts';
 import { matchRough } from './match-rough.ts';
 import { paperStock } from './paper-stock.ts';
+import { plateArt } from './plate-art.ts';
 import { plateGrain } from './plate-grain.ts';
 import { pressFile } from './press-file.ts';
 import { proof } from './proof.ts';
@@ -19,10 +22,13 @@ export const evaluations: Evaluations = new Map(
     lineDrawing,
     cleanLine,
     closedRegions,
+    area,
     inkSet,
     matchRough,
     regionTints,
     fillPlates,
+    plateArt,
+    handMarks,
     keyLine,
     plateGrain,
     registerOffset,

@@ -63,6 +63,83 @@ function paint(count: number) {
 }
 
 const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
+  areaMask() {
+    const [line, out] = [tones(16), plane()];
+    const labels = someLabels();
+    const members = Uint8Array.from({ length: PIXELS }, (_, label) => (label % 3) & 1);
+    const shapes = [
+      [
+        [5.2, 3.1],
+        [50, 9.7],
+        [30.4, 48.2],
+      ] as const,
+    ];
+    const near = [
+      {
+        path: [
+          [2, 40],
+          [58, 44.5],
+        ] as const,
+        radius: 5.5,
+      },
+    ];
+    const args = { out, shapes, regions: { labels, members }, line: { plane: line, near } };
+    return {
+      run: (a, b) => bandKernels.areaMask(args, a, b),
+      reads: [line.data, labels.data, members],
+      writes: [out.data],
+      extent: height,
+    };
+  },
+  chooseBy() {
+    const [mask, inside, outside] = [randomPicture(width, height, 0.5, 4), tones(17), tones(18)];
+    const out = new Uint8Array(PIXELS);
+    const args = { width, mask: mask.data, inside: inside.data, outside: outside.data, invert: true, out };
+    return {
+      run: (a, b) => bandKernels.chooseBy(args, a, b),
+      reads: [mask.data, inside.data, outside.data],
+      writes: [out],
+      extent: height,
+    };
+  },
+  layArt() {
+    const [plate, art, out] = [tones(19), tones(20), plane()];
+    const place = { xx: 0.8, xy: 0.3, x0: -4.5, yx: -0.3, yy: 0.8, y0: 12.25 };
+    const args = { plate, art, place, strength: 200, does: 'lay', out } as const;
+    return {
+      run: (a, b) => bandKernels.layArt(args, a, b),
+      reads: [plate.data, art.data],
+      writes: [out.data],
+      extent: height,
+    };
+  },
+  markPlate() {
+    const [plate, out] = [tones(21), plane()];
+    const lattice = latticeOf(11);
+    const points = [
+      [8, 8, 4],
+      [30, 25.5, 7],
+      [52, 44, 2],
+    ] as const;
+    const box = [0, 0, width, height] as const;
+    const marks = (['lift', 'lift-to', 'lay', 'set'] as const).flatMap((does, i) =>
+      (['clean', 'dry', 'stipple'] as const).map((edge, k) => ({
+        does,
+        tint: 60 + 40 * i,
+        edge,
+        points,
+        box,
+        seed: 3 * i + k,
+      })),
+    );
+    const args = { plate, out, marks, lattice, pixelMm: 0.05 };
+    return {
+      run: (a, b) => bandKernels.markPlate(args, a, b),
+      reads: [plate.data, lattice],
+      writes: [out.data],
+      extent: height,
+    };
+  },
   changeDepth() {
     const [before, after] = [tones(14), tones(15)];
     const columns = columnsTo(randomPicture(width, height, 0.05, 1).data, 255, 7, false);
@@ -127,9 +204,18 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       { out: plane(), tints },
       { out: plane(), tints: tints.slice().reverse() },
     ];
+    const [from, to] = [Uint8Array.of(20, 0), Uint8Array.of(200, 255)];
+    const box = [0, 0, width, height] as const;
+    const path = [
+      [4, 6],
+      [30, 40.5],
+      [55, 12],
+    ] as const;
+    const shapes = ['linear', 'radial', 'path'] as const;
+    const fades = shapes.map((shape, i) => ({ label: i + 1, shape, path, box, from, to }));
     return {
-      run: (a, b) => bandKernels.fill({ labels, plates }, a, b),
-      reads: [labels.data, tints],
+      run: (a, b) => bandKernels.fill({ labels, plates, fades }, a, b),
+      reads: [labels.data, tints, from, to],
       writes: plates.map(({ out }) => out.data),
       extent: height,
     };

@@ -11,7 +11,7 @@ describe('fill', () => {
       { out: flatPlane(3, 2, 9), tints: Uint8Array.of(0, 100, 200) },
       { out: flatPlane(3, 2, 9), tints: Uint8Array.of(0, 0, 255) },
     ];
-    fill({ labels, plates }, 0, 2);
+    fill({ labels, plates, fades: [] }, 0, 2);
     expect(plates.map(({ out }) => rowsOf(out.data, 3))).toEqual([
       [
         [100, 100, 200],

@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { idSchema } from '../graph/inks.ts';
+import { defineNode } from '../graph/node-kind.ts';
+
+/** What a stroke does to the ink it passes. */
+export const MARK_DOES = ['lift', 'lift-to', 'lay', 'set'] as const;
+/** How its edge stands. */
+export const MARK_EDGES = ['clean', 'dry', 'stipple'] as const;
+
+/** mm from the top left corner, and how far the hand pressed, 0..1. */
+const handPoint = z.tuple([
+  z.number().min(-5000).max(5000),
+  z.number().min(-5000).max(5000),
+  z.number().min(0).max(1),
+]);
+
+export const handMarkSchema = z.strictObject({
+  id: idSchema,
+  does: z.enum(MARK_DOES),
+  /** Ids of the plates it touches; all of them when empty. */
+  plates: z.array(idSchema).max(12),
+  /** How much a lift takes away, or what tint is reached or laid. */
+  tintPercent: z.number().min(0).max(100),
+  /** Width where the hand presses fully. */
+  widthMm: z.number().min(0.05).max(100),
+  edge: z.enum(MARK_EDGES),
+  points: z.array(handPoint).min(1).max(5000),
+});
+
+/** Most points of all marks together. */
+const MOST_POINTS = 500_000;
+
+export const handMarks = defineNode({
+  kind: 'hand-marks',
+  version: 1,
+  title: 'Hand marks',
+  help: 'Strokes lifted from plates or laid on them by hand: highlights, shading, corrections.',
+  role: 'artwork',
+  runs: 'surface',
+  inputs: { plates: { type: 'plates' }, area: { type: 'area', optional: true } },
+  outputs: { plates: { type: 'plates' } },
+  settings: z.strictObject({
+    marks: z
+      .array(handMarkSchema)
+      .max(20_000)
+      .refine(
+        (marks) => marks.reduce((sum, { points }) => sum + points.length, 0) <= MOST_POINTS,
+        `all marks together may have ${MOST_POINTS} points; take some out`,
+      )
+      .default([])
+      .meta({ title: 'Marks', help: 'Strokes drawn on the print, the first drawn first.' }),
+  }),
+});
+
+export type HandMark = z.infer<typeof handMarkSchema>;
