@@ -5,6 +5,7 @@ import { MATCH_USAGE, match } from './match.ts';
 import { NODES_USAGE, nodes } from './nodes.ts';
 import { BAD_INPUT, lineFor } from './outcome.ts';
 import { PREDICT_USAGE, predict } from './predict.ts';
+import { REDRAW_USAGE, redraw } from './redraw.ts';
 import { REGIONS_USAGE, regions } from './regions.ts';
 import { RENDER_USAGE, render } from './render.ts';
 import { SCHEMAS_USAGE, schemas } from './schemas.ts';
@@ -16,6 +17,7 @@ const COMMANDS: Record<string, { run: Command; usage: string }> = {
   render: { run: render, usage: RENDER_USAGE },
   regions: { run: regions, usage: REGIONS_USAGE },
   survey: { run: survey, usage: SURVEY_USAGE },
+  redraw: { run: redraw, usage: REDRAW_USAGE },
   match: { run: match, usage: MATCH_USAGE },
   batch: { run: batch, usage: BATCH_USAGE },
   chart: { run: chart, usage: CHART_USAGE },

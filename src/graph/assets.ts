@@ -1,11 +1,12 @@
 import type { Job } from './job.ts';
 
-/** Hashes of the assets that the nodes of a job name in their settings. */
+/** Hashes of the assets that a job needs: those its nodes name, and the drawings it had before. */
 export function assetsInUse(job: Job): string[] {
   const hashes = job.graph.nodes
     .map((node) => node.settings.asset)
     .filter((asset) => typeof asset === 'string');
-  return [...new Set(hashes)];
+  const earlier = job.redraw?.earlier.map(({ drawing }) => drawing) ?? [];
+  return [...new Set([...hashes, ...earlier])];
 }
 
 const LONGEST_NAME = 120;

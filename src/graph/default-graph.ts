@@ -66,6 +66,7 @@ export function newJob(name: string, graph: Graph, assets: Job['assets']): Job {
     groups: [],
     press: null,
     pins: [],
+    redraw: null,
     assets,
   };
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { idSchema } from './inks.ts';
 import { pressSchema } from './press.ts';
 import { colourwaySchema } from './recipe.ts';
+import { redrawSchema } from './redraw.ts';
 import { regionGroupSchema } from './region-edits.ts';
 import { registerSchema } from './register.ts';
 
@@ -55,6 +56,8 @@ export const jobSchema = z
     press: pressSchema.nullable().default(null),
     /** Regions whose recipes no proposal changes. */
     pins: z.array(idSchema).max(100_000).default([]),
+    /** What the last change of the drawing carried over; null where there was none or it was put away. */
+    redraw: redrawSchema.nullable().default(null),
     assets: z.record(hashSchema, assetSchema).default({}),
   })
   .meta({ title: 'Keyblock job' });

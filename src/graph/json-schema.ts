@@ -5,6 +5,7 @@ import { inkFileSchema, shelfSchema } from './inks.ts';
 import { jobSchema } from './job.ts';
 import { matchesSchema } from './matches.ts';
 import { predictionsSchema, recipesSchema } from './predictions.ts';
+import { carrySchema } from './redraw.ts';
 import { regionsFileSchema, reportSchema } from './report.ts';
 import { styleSchema } from './style.ts';
 import { surveySchema } from './survey.ts';
@@ -18,6 +19,7 @@ const PUBLISHED = {
   matches: matchesSchema,
   style: styleSchema,
   batch: batchSchema,
+  carry: carrySchema,
   inks: inkFileSchema,
   shelf: shelfSchema,
   recipes: recipesSchema,

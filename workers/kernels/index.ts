@@ -37,6 +37,8 @@ import { fillPinholes, findPinholes } from './pinholes.ts';
 import { printLine } from './print-line.ts';
 import { proof } from './proof.ts';
 import { proofMany } from './proof-many.ts';
+import { alignLines } from './redraw/align.ts';
+import { countOverlaps } from './redraw/overlaps.ts';
 import { reduceCoverage, reduceLabels } from './reduce.ts';
 import { relabel } from './relabel.ts';
 import { ridgeWidths } from './ridge-widths.ts';
@@ -92,6 +94,8 @@ export const bandKernels = {
 
 /** Kernels that need the whole picture at once and give back a result. */
 export const wholeKernels = {
+  alignLines,
+  countOverlaps,
   borders,
   components,
   countLabels,

@@ -8,6 +8,7 @@ import { overview } from './overview.ts';
 import { picture } from './picture.ts';
 import { pressForm } from './press-form.ts';
 import { propose } from './propose.ts';
+import { redraw } from './redraw.ts';
 import { regionMap } from './region-map.ts';
 import { regions } from './regions.ts';
 import { render } from './render.ts';
@@ -29,6 +30,7 @@ export const tasks = {
   picture,
   pressForm,
   propose,
+  redraw,
   regionMap,
   regions,
   render,

@@ -113,6 +113,14 @@ const GOOD: Record<string, object> = {
     'Packets',
     proposalRulesSchema.parse({ palette: [{ recipe: { straw: 40 } }] }),
   ),
+  carry: {
+    regions: [
+      { new: 'r1', old: 'r1', state: 'kept', confidence: 0.97 },
+      { old: 'r2', state: 'gone', confidence: 1 },
+    ],
+    transform: { scale: 1, shiftMm: [0, 0.2], turnDeg: 0 },
+    complaints: [],
+  },
   batch: {
     version: 1,
     style: 'Packets',
@@ -178,6 +186,7 @@ describe('the published JSON Schemas', () => {
     ['matches', 'fit'],
     ['style', 'rules'],
     ['batch', 'items'],
+    ['carry', 'transform'],
   ])('%s needs %s', (name, field) => {
     expect(misfitsOf(name, without(GOOD[name]!, field))).toEqual([`$ has no ${field}`]);
   });

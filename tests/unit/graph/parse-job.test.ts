@@ -189,6 +189,7 @@ describe('a good job', () => {
       groups: [],
       press: null,
       pins: [],
+      redraw: null,
       assets: {},
     });
   });
