@@ -33,6 +33,8 @@ const SURE = 0.6;
 const LEAST = 0.3;
 /** Part of a region that must lie in another to be a piece of it. */
 const PIECE = 0.6;
+/** Smaller than this share of the region around it, a piece is a thing of its own there. */
+const SLIGHT = 0.1;
 /** Overlap over union from which a region stands where and as it stood. */
 const KEPT = 0.75;
 /** Leftovers match within this many times the side of the larger, when their areas differ by less than this factor. */
@@ -57,7 +59,8 @@ export function sureMatches(input: MatchInput): { after: number; before: number;
 
 /**
  * One old region for each new one where there is one: the surest overlaps first, then what is left by area and
- * distance. Pieces of one are a split, several in one are merged; nothing is left unsaid.
+ * distance. Pieces of one are a split, several in one are merged; a small new thing within an old region is new, and
+ * the old one is told with it: it prints what lay there. Nothing is left unsaid.
  */
 export function matchRegions(input: MatchInput): MatchedCase[] {
   const { before, after } = input;
@@ -75,13 +78,20 @@ export function matchRegions(input: MatchInput): MatchedCase[] {
   const within = (key: 'after' | 'before', of: readonly Placed[]) => {
     const found = new Map<number, number>();
     for (const each of shares) {
-      if (each.area < PIECE * of[each[key]]!.area || found.has(each[key])) continue;
+      const home = key === 'after' ? before[each.before]! : after[each.after]!;
+      if (each.area < PIECE * of[each[key]]!.area || each.area < SLIGHT * home.area || found.has(each[key]))
+        continue;
       found.set(each[key], key === 'after' ? each.before : each.after);
     }
     return found;
   };
   const homeOfNew = within('after', after);
   const homeOfOld = within('before', before);
+  const groundOf = new Map(
+    shares
+      .filter((each) => each.area >= PIECE * after[each.after]!.area)
+      .map((each) => [each.after, each.before] as const),
+  );
   for (const [one, other] of homeOfNew)
     if (!oldOf.has(one) && largestPiece(one, other)) pair(one, other, LEAST);
   for (const [other, one] of homeOfOld) if (!newOf.has(other) && !oldOf.has(one)) pair(one, other, LEAST);
@@ -104,8 +114,9 @@ export function matchRegions(input: MatchInput): MatchedCase[] {
     }
     const home = homeOfNew.get(one);
     if (home !== undefined && newOf.has(home))
-      return { after: one, before: home, state: 'split', confidence: 0.5 };
-    return { after: one, before: null, state: 'new', confidence: 1 };
+      return { after: one, before: home, state: 'split', confidence: shareOf(one, home) };
+    const ground = home ?? groundOf.get(one) ?? null;
+    return { after: one, before: ground, state: 'new', confidence: ground === null ? 1 : 0.5 };
   });
   before.forEach((_, other) => {
     if (newOf.has(other)) return;
@@ -115,6 +126,10 @@ export function matchRegions(input: MatchInput): MatchedCase[] {
     else cases.push({ after: null, before: other, state: 'gone', confidence: 1 });
   });
   return cases;
+
+  function shareOf(one: number, other: number): number {
+    return shares.find((each) => each.after === one && each.before === other)?.share ?? 0;
+  }
 
   /** Whether no other new region that lies in an old one is larger. */
   function largestPiece(one: number, home: number): boolean {

@@ -1,4 +1,4 @@
-import type { MatchInput, Placed, sureMatches } from '../../src/graph/match-regions.ts';
+import type { MatchInput, Overlap, Placed, sureMatches } from '../../src/graph/match-regions.ts';
 import type { Tools } from '../engine/evaluation.ts';
 import type { RegionsValue } from '../engine/values.ts';
 import type { Affine } from '../kernels/offset.ts';
@@ -6,6 +6,8 @@ import { mmToPx } from '../kernels/plane.ts';
 
 /** So many sure neighbours tell where a region that is not sure has gone. */
 const NEIGHBOURS = 6;
+/** Only matches as sure as this tell how far things moved: pieces of a region lie aside of its middle. */
+const TELLING = 0.75;
 
 /**
  * Overlaps of new regions with old ones. Regions whose match is not sure are moved by what their surest neighbours
@@ -31,9 +33,8 @@ export async function overlapsOf(
     shiftY: still(),
     wanted: all,
   });
-  const olds = before.table.map((region) => placedOf(region, before.ppi));
-  const news = after.table.map((region) => {
-    const { area, x, y } = placedOf(region, after.ppi);
+  const olds = await placedOf(before, tools);
+  const news = (await placedOf(after, tools)).map(({ area, x, y }) => {
     const [u, v] = [x - 0.5, y - 0.5];
     return {
       area: area / (share * share),
@@ -57,28 +58,46 @@ export async function overlapsOf(
     wanted[i + 1] = 1;
     const [x, y] = movedBy(
       region,
-      sures.map((each) => [news[each.after]!, olds[each.before]!] as const),
+      sures
+        .filter(({ share: sureness }) => sureness > TELLING)
+        .map((each) => [news[each.after]!, olds[each.before]!] as const),
     );
     shiftX[i + 1] = x;
     shiftY[i + 1] = y;
   });
   if (isSure.size === count || isSure.size === 0) return rough;
   const second = await tools.whole('countOverlaps', { ...planes, shiftX, shiftY, wanted });
-  const overlaps = [...rough.overlaps.filter((each) => isSure.has(each.after)), ...listed(second)];
+  const again = listed(second);
+  const [unmoved, moved] = [bestBy(rough.overlaps, count), bestBy(again, count)];
+  const better = (label: number) => moved[label]! > unmoved[label]!;
+  const overlaps = [
+    ...rough.overlaps.filter((each) => !better(each.after)),
+    ...again.filter((each) => better(each.after)),
+  ];
   const shifted = news.map((region, i) => ({
     ...region,
-    x: region.x + shiftX[i + 1]!,
-    y: region.y + shiftY[i + 1]!,
+    x: region.x + (better(i) ? shiftX[i + 1]! : 0),
+    y: region.y + (better(i) ? shiftY[i + 1]! : 0),
   }));
   return { before: olds, after: shifted, overlaps };
 }
 
-function placedOf(
-  { areaMm2, boxMm: [left, top, right, bottom] }: RegionsValue['table'][number],
-  ppi: number,
-): Placed {
+/** The most of each new region that lies on one old one. */
+function bestBy(overlaps: readonly Overlap[], count: number): Float64Array {
+  const best = new Float64Array(count);
+  for (const { after, area } of overlaps) best[after] = Math.max(best[after]!, area);
+  return best;
+}
+
+/** Regions with the line they reach under: the middle of their box and their pixels. */
+async function placedOf({ labels, table, ppi }: RegionsValue, tools: Tools): Promise<Placed[]> {
+  const pixels = await tools.whole('countLabels', { labels: labels.data, count: table.length });
   const px = mmToPx(1, ppi);
-  return { area: areaMm2 * px * px, x: ((left + right) / 2) * px, y: ((top + bottom) / 2) * px };
+  return table.map(({ label, boxMm: [left, top, right, bottom] }) => ({
+    area: pixels[label]!,
+    x: ((left + right) / 2) * px,
+    y: ((top + bottom) / 2) * px,
+  }));
 }
 
 /** By how much the sure matches about a region moved from new to old, the nearer the weightier. */

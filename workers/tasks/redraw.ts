@@ -236,7 +236,7 @@ async function matched(args: Matching): Promise<Redrawn> {
   const total = sides.after.reduce((sum, { area }) => sum + area, 0);
   const found = cases.reduce(
     (sum, each) =>
-      each.after !== null && each.before !== null
+      each.after !== null && each.before !== null && each.state !== 'new'
         ? sum + sides.after[each.after]!.area * each.confidence
         : sum,
     0,
@@ -299,7 +299,7 @@ function namesFor(
   const ids = new Array<string>(after.ids.length).fill('');
   const taken = new Set<number>();
   for (const { after: one, before: other, state } of cases) {
-    if (one === null || other === null || ids[one] !== '' || taken.has(other)) continue;
+    if (one === null || other === null || ids[one] !== '' || taken.has(other) || state === 'new') continue;
     if (state === 'split' && !isMain(one, other)) continue;
     ids[one] = before.ids[other]!;
     taken.add(other);
@@ -317,11 +317,10 @@ function namesFor(
     state,
     confidence: mm3(Math.min(1, confidence)),
   }));
-  const pieces = named.flatMap((each) =>
-    each.new && each.old && each.state === 'split' && each.new !== each.old
-      ? [{ piece: each.new, of: each.old }]
-      : [],
-  );
+  const pieces = named.flatMap((each) => {
+    const piece = each.state === 'split' || each.state === 'new';
+    return piece && each.new && each.old && each.new !== each.old ? [{ piece: each.new, of: each.old }] : [];
+  });
   return { ids, cases: named, pieces, next };
 
   /** Of the pieces of one region the one that the match chose: it is the surest. */
