@@ -12,6 +12,7 @@ export type { Speck } from './engine/cleaning.ts';
 export type { OnProgress, ProgressReport } from './engine/progress.ts';
 export type { Asset } from './engine/tools.ts';
 export type { ClientPicture, ClientPictureInput } from './tasks/client-picture.ts';
+export type { Ghost } from './tasks/ghost.ts';
 export type { LineReport, LineReportInput } from './tasks/line-report.ts';
 export type { Thumbnail } from './tasks/node-thumbnail.ts';
 export type { NodeOverview, Overview, PlateOverview, PlateThumbnail } from './tasks/overview.ts';

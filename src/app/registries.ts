@@ -16,6 +16,7 @@ import { Inks } from './inks/Inks.tsx';
 import { Colourways } from './panels/Colourways.tsx';
 import { Plates } from './panels/Plates.tsx';
 import { Recipes } from './panels/Recipes.tsx';
+import { Redraw } from './panels/redraw/Redraw.tsx';
 import { Regions } from './panels/regions/Regions.tsx';
 import { Rough } from './panels/rough/Rough.tsx';
 import type { Panel, Shortcut, View } from './registry.ts';
@@ -23,6 +24,7 @@ import { strings } from './strings.ts';
 
 export const panels: readonly Panel[] = [
   { id: 'plates', title: 'Plates', column: 'left', Component: Plates },
+  { id: 'redraw', title: 'Redraw', column: 'left', Component: Redraw },
   { id: 'regions', title: 'Regions', column: 'left', Component: Regions },
   { id: 'rough', title: 'Rough', column: 'left', Component: Rough },
   { id: 'recipes', title: 'Recipes', column: 'left', Component: Recipes },

@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla';
-import type { Overview, Picture, ProgressReport, RegionMap } from '../../workers/client.ts';
+import type { Ghost, Overview, Picture, ProgressReport, RegionMap } from '../../workers/client.ts';
 import type { Graph } from '../graph/job.ts';
 
 /** A run that takes long enough to tell of. */
@@ -20,6 +20,8 @@ export interface Results {
   overview: Overview | null;
   /** Small proofs by colourway id. */
   thumbnails: ReadonlyMap<string, Picture>;
+  /** The lines before the last redraw. */
+  ghost: Ghost | null;
   running: Running | null;
   /** Why the document cannot be shown, as a sentence; the last good results stay. */
   failure: string | null;
@@ -35,6 +37,7 @@ const NOTHING: Omit<Results, 'running' | 'liveBytes'> = {
   mappedFor: null,
   overview: null,
   thumbnails: new Map(),
+  ghost: null,
   failure: null,
   seconds: null,
 };

@@ -71,6 +71,9 @@ export function startSession(client: Client): () => void {
       void restart(everything);
     }),
     viewStore.subscribe((state, before) => {
+      if (state.ghost && !before.ghost) void showGhost(client);
+    }),
+    viewStore.subscribe((state, before) => {
       if (state.showing !== before.showing) void restart(everything);
       else if (state.closeUp && !before.closeUp && current === null) void restart(closeUp);
     }),
@@ -80,6 +83,17 @@ export function startSession(client: Client): () => void {
     for (const stop of stops) stop();
     current?.abort();
   };
+}
+
+/** The old lines, made when they are asked for. */
+async function showGhost(client: Client): Promise<void> {
+  const { job } = jobStore.getState();
+  if (!job) return;
+  try {
+    publish({ ghost: await client.run('ghost', { job, scale: 1 }) });
+  } catch (error) {
+    publish({ failure: (error as Error).message });
+  }
 }
 
 /** Whether two documents differ in nothing but the regions they remember. */

@@ -26,6 +26,8 @@ export interface ViewState {
   wiringOpen: boolean;
   /** The sheet that lies over the print. */
   sheet: SheetName | null;
+  /** Whether the lines before a redraw lie over the print. */
+  ghost: boolean;
   /** Whose eyes the print is shown to. */
   eyes: Eyes;
   /** Whether a finger or pointer moves something just now: previews stay coarse until it rests. */
@@ -46,6 +48,7 @@ export const viewStore = createStore<ViewState>(() => ({
   chosen: [],
   wiringOpen: false,
   sheet: null,
+  ghost: false,
   eyes: 'usual',
   handMoves: false,
   closeUp: false,

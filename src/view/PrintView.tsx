@@ -1,6 +1,7 @@
 import { useRef } from 'react';
 import { useView } from '../store/hooks.ts';
 import { PRINT_ID, useDesk } from './desk-store.ts';
+import { GhostLines } from './GhostLines.tsx';
 import { pressKey } from './keyboard.ts';
 import { PrintTiles } from './PrintTiles.tsx';
 import styles from './PrintView.module.css';
@@ -67,6 +68,7 @@ export function PrintView() {
       >
         <Sheet />
         <PrintTiles />
+        <GhostLines />
         <ChosenRegions />
         <RegionMark />
         <RegionMarks />

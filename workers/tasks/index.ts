@@ -1,6 +1,7 @@
 import { clientPicture } from './client-picture.ts';
 import { contactFiles } from './contact-files.ts';
 import { contactSheet } from './contact-sheet.ts';
+import { ghost } from './ghost.ts';
 import { inkSets } from './ink-sets.ts';
 import { lineReport } from './line-report.ts';
 import { match } from './match.ts';
@@ -23,6 +24,7 @@ export const tasks = {
   clientPicture,
   contactFiles,
   contactSheet,
+  ghost,
   inkSets,
   lineReport,
   match,

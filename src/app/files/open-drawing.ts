@@ -3,8 +3,10 @@ import type { Job } from '../../graph/job.ts';
 import { hashBytes } from '../../graph/keys.ts';
 import { addFile, edit, jobStore } from '../../store/job-store.ts';
 import { resultsStore } from '../../store/results-store.ts';
+import { setView } from '../../store/view-store.ts';
+import { redrawTexts } from '../panels/redraw/strings.ts';
 import { jobOfDrawing, withDrawing, withWidth } from './drawing-edits.ts';
-import { ask, setFiles } from './files-store.ts';
+import { ask, say, sayBriefly, setFiles } from './files-store.ts';
 import { isVector, measureDrawing } from './measure-drawing.ts';
 import { openDocument } from './open-document.ts';
 import { files as texts } from './strings.ts';
@@ -14,6 +16,7 @@ export interface Incoming {
   asset: Asset;
   client: Client;
   signal: AbortSignal;
+  cancel(): void;
 }
 
 /** A new job around a drawing, at the size it says or the person gives. Nothing when they let it be. */
@@ -35,17 +38,29 @@ export async function replaceDrawing(incoming: Incoming): Promise<void> {
   const printed = resultsStore.getState().regions?.mm[0] ?? null;
   const width = await widthOf(withDrawing(job, asset.name, hash), incoming, printed);
   if (width === null || jobStore.getState().opened !== opened) return;
+  const { file } = withDrawing(job, asset.name, hash).assets[hash]!;
+  const widthMm = width === 'known' ? undefined : width;
+  const { client, signal } = incoming;
+  setFiles({ busy: { text: texts.carrying(asset.name), cancel: incoming.cancel } });
+  const { job: after, carry } = await client.run(
+    'redraw',
+    { job, drawing: { hash, file }, widthMm },
+    { signal },
+  );
+  if (jobStore.getState().job !== job) return say(texts.changedMeanwhile);
   addFile(hash, asset);
-  edit(texts.replaceStep, (before) => {
-    const after = withDrawing(before, asset.name, hash);
-    return width === 'known' ? after : withWidth(after, width);
-  });
+  setView({ ghost: false });
+  resultsStore.setState({ ghost: null });
+  edit(texts.replaceStep, () => after);
+  if (carry.complaints.some(({ code }) => code === 'other-picture')) return say(redrawTexts.otherPicture);
+  const kept = carry.regions.filter(({ state }) => state === 'kept').length;
+  sayBriefly(redrawTexts.done(kept, carry.regions.length - kept));
 }
 
 /** The width to set, or that it is known already; null when the person let it be. */
 export async function widthOf(
   job: Job,
-  { asset, client, signal }: Incoming,
+  { asset, client, signal }: Omit<Incoming, 'cancel'>,
   guessMm: number | null,
 ): Promise<number | 'known' | null> {
   await client.addAsset(asset);

@@ -72,7 +72,8 @@ async function takeDrawing({ file, bytes }: Read, way: Way): Promise<void> {
   if (what === 'rough') return addRough({ name: file.name, bytes });
   const stop = new AbortController();
   setFiles({ busy: { text: texts.opening(file.name), cancel: () => stop.abort() } });
-  const drawing = { asset: { name: file.name, bytes }, client, signal: stop.signal };
+  const cancel = () => stop.abort();
+  const drawing = { asset: { name: file.name, bytes }, client, signal: stop.signal, cancel };
   await (what === 'new' ? newFromDrawing(drawing) : replaceDrawing(drawing));
 }
 

@@ -36,6 +36,9 @@ export const files = {
   noEngine: 'the engine is still starting; try once more in a moment',
   opening: (file: string) => `Looking at ${file}`,
   replaceStep: 'Replace drawing',
+  carrying: (file: string) => `Carrying everything over to ${file}`,
+  changedMeanwhile:
+    'The job was changed while the new drawing was looked at; nothing was replaced. Drop it once more.',
   drop: {
     hint: 'Let go to open the drawing or job',
     title: (file: string) => `What should ${file} become?`,
