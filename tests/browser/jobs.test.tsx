@@ -185,7 +185,7 @@ it('works in a browser that keeps nothing, and says so once', async () => {
   expect(job().name).toBe('Globe artichoke, packet front');
   await userEvent.click(page.getByRole('button', { name: 'Add colourway' }));
   await vi.waitFor(() => expect(filesStore.getState().notice).toMatch(/keeps nothing.*save the job/), done);
-  await userEvent.click(page.getByRole('button', { name: 'Put this message away' }));
+  await userEvent.click(page.getByRole('button', { name: 'Close this message' }));
   filesStore.setState({ kept: 'unknown' });
   await userEvent.click(page.getByRole('button', { name: 'Duplicate' }));
   await vi.waitFor(() => expect(filesStore.getState().kept).toBe('no'), done);

@@ -83,7 +83,7 @@ export const files = {
   },
   cancel: 'Cancel',
   close: 'Close',
-  dismiss: 'Put this message away',
+  dismiss: 'Close this message',
   quota: 'This browser has no room left to keep the job; save the job file so that nothing is lost.',
   notKept:
     'This browser keeps nothing between visits (a private window, or storage that is blocked); save the job file before you leave.',

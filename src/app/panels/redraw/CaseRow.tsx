@@ -5,6 +5,7 @@ import { edit, jobStore } from '../../../store/job-store.ts';
 import { setView } from '../../../store/view-store.ts';
 import { showPlace } from '../../../view/desk-store.ts';
 import styles from '../regions/Regions.module.css';
+import own from './Redraw.module.css';
 import { redrawTexts as texts } from './strings.ts';
 
 /** So much is shown round a region: this many times the side of a square as large. */
@@ -36,15 +37,18 @@ export function CaseRow({ told, redraw }: CaseRowProps) {
   const olds = useJob((job) => job.redraw?.gone ?? []);
   const name = nameOf(told);
   return (
-    <li className={styles.row}>
-      <button
-        type="button"
-        className={styles.name}
-        aria-label={texts.show(name)}
-        onClick={() => show(told, redraw)}
-      >
+    <li className={own.case}>
+      <button type="button" className={styles.name} onClick={() => show(told, redraw)}>
         {name}
         {told.new && told.old && <small>{texts.sure(told.confidence)}</small>}
+      </button>
+      <button
+        type="button"
+        className={styles.word}
+        aria-label={texts.acceptOf(name)}
+        onClick={() => edit(texts.steps.accept, (job) => acceptCase(job, told.at))}
+      >
+        {texts.accept}
       </button>
       {told.new && olds.length > 0 && (
         <select
@@ -62,14 +66,6 @@ export function CaseRow({ told, redraw }: CaseRowProps) {
           ))}
         </select>
       )}
-      <button
-        type="button"
-        className={styles.word}
-        aria-label={texts.acceptOf(name)}
-        onClick={() => edit(texts.steps.accept, (job) => acceptCase(job, told.at))}
-      >
-        {texts.accept}
-      </button>
     </li>
   );
 }

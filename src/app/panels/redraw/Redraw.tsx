@@ -6,6 +6,7 @@ import { edit } from '../../../store/job-store.ts';
 import { setView } from '../../../store/view-store.ts';
 import styles from '../regions/Regions.module.css';
 import { CaseRow } from './CaseRow.tsx';
+import own from './Redraw.module.css';
 import { redrawTexts as texts } from './strings.ts';
 
 /** States a person looks at; what was kept is only counted. */
@@ -41,12 +42,12 @@ export function Redraw() {
       </h2>
       {open && (
         <>
-          <label className={styles.told}>
+          <label className={own.ghost}>
             <input
               type="checkbox"
               checked={ghost}
               onChange={({ target }) => setView({ ghost: target.checked })}
-            />{' '}
+            />
             {texts.ghost}
           </label>
           <p className={styles.quiet}>
