@@ -3,12 +3,14 @@ import { useStore } from 'zustand';
 import type { Client } from '../../../workers/client.ts';
 import { SaveStyle } from '../styles/SaveStyle.tsx';
 import { startAutosave } from './autosave.ts';
+import { ChangedQuestion } from './ChangedQuestion.tsx';
 import { DroppedQuestion } from './DroppedQuestion.tsx';
 import styles from './FilesLayer.module.css';
 import { filesStore, setFiles } from './files-store.ts';
 import { files as texts } from './strings.ts';
 import { useDrop } from './use-drop.ts';
 import { WidthQuestion } from './WidthQuestion.tsx';
+import { watchDrawing } from './watch-drawing.ts';
 
 /** All that lies over the window for files: the drop hint, questions, what is under way and what went wrong. */
 export function FilesLayer({ client }: { client: Client | null }) {
@@ -16,11 +18,13 @@ export function FilesLayer({ client }: { client: Client | null }) {
   const question = useStore(filesStore, (state) => state.question);
   useEffect(() => setFiles({ client }), [client]);
   useEffect(() => startAutosave(), []);
+  useEffect(() => watchDrawing(), []);
   return (
     <>
       {over && <p className={styles.hint}>{texts.drop.hint}</p>}
       {question?.kind === 'width' && <WidthQuestion question={question} />}
       <SaveStyle />
+      {question?.kind === 'changed' && <ChangedQuestion question={question} />}
       {question?.kind === 'dropped' && <DroppedQuestion question={question} />}
       <div className={styles.notices} aria-live="polite">
         <Under />

@@ -16,6 +16,7 @@ export type Question =
       answer(widthMm: number | null): void;
     }
   | { kind: 'style' }
+  | { kind: 'changed'; file: string; answer(take: boolean | null): void }
   | { kind: 'dropped'; file: string; answer(what: 'replace' | 'new' | 'rough' | null): void };
 
 /** Something under way that can be ended. */
@@ -32,6 +33,8 @@ export interface FilesState {
   id: string;
   /** The file it was opened from or saved to, where the browser can write to it again. */
   handle: FileSystemFileHandle | null;
+  /** The file the drawing came from, where the browser can read it again, and when it was last changed. */
+  drawing: { handle: FileSystemFileHandle; changed: number } | null;
   /** The document as it was last saved to a file; null before. */
   saved: Job | null;
   /** The example as it comes: it is not kept before something is changed in it. */
@@ -48,6 +51,7 @@ export const filesStore = createStore<FilesState>(() => ({
   client: null,
   id: '',
   handle: null,
+  drawing: null,
   saved: null,
   example: null,
   notice: null,

@@ -24,6 +24,7 @@ export function openDocument(opened: Opened): void {
   setFiles({
     id: id ?? crypto.randomUUID(),
     handle,
+    drawing: null,
     saved: inFile ? job : null,
     example: isExample ? job : null,
     notice: null,

@@ -12,8 +12,8 @@ import { newFromDrawing, replaceDrawing } from './open-drawing.ts';
 import { kindOfFile, readJobFile } from './read-job-file.ts';
 import { files as texts } from './strings.ts';
 
-/** How files came: dropped on the window, chosen for a new job, or chosen to be opened. */
-export type Way = 'dropped' | 'new' | 'open';
+/** How files came: dropped on the window, chosen for a new job, chosen to be opened, or changed on disk. */
+export type Way = 'dropped' | 'new' | 'open' | 'changed';
 
 interface Read extends Chosen {
   bytes: Uint8Array<ArrayBuffer>;
@@ -63,11 +63,11 @@ function takeJob({ file, bytes, handle }: Read, all: readonly Read[]): void {
   openDocument({ ...read, handle: writable ? handle : null, inFile: writable });
 }
 
-async function takeDrawing({ file, bytes }: Read, way: Way): Promise<void> {
+async function takeDrawing({ file, bytes, handle }: Read, way: Way): Promise<void> {
   const { client } = filesStore.getState();
   if (!client) throw new Error(texts.noEngine);
   const asks = way === 'dropped' && jobStore.getState().job !== null;
-  const what = asks ? await ask('dropped', { file: file.name }) : 'new';
+  const what = asks ? await ask('dropped', { file: file.name }) : way === 'changed' ? 'replace' : 'new';
   if (what === null) return;
   if (what === 'rough') return addRough({ name: file.name, bytes });
   const stop = new AbortController();
@@ -75,6 +75,7 @@ async function takeDrawing({ file, bytes }: Read, way: Way): Promise<void> {
   const cancel = () => stop.abort();
   const drawing = { asset: { name: file.name, bytes }, client, signal: stop.signal, cancel };
   await (what === 'new' ? newFromDrawing(drawing) : replaceDrawing(drawing));
+  setFiles({ drawing: handle && { handle, changed: file.lastModified } });
 }
 
 /** Why, without the file's name, which the sentence begins with. */

@@ -49,6 +49,11 @@ export const files = {
     roughHelp: 'Every region gets the recipe that comes nearest to its colour there.',
     replaceHelp: 'Regions found again keep their recipes. One step to undo.',
   },
+  changed: {
+    title: (file: string) => `${file} was changed on disk`,
+    take: 'Take the new lines',
+    not: 'Keep the old ones',
+  },
   width: {
     title: 'How wide does it print?',
     unknown: (file: string) => `${file} does not say how large it prints.`,

@@ -9,6 +9,7 @@ import { useJob } from '../../store/hooks.ts';
 import { say } from '../files/files-store.ts';
 import styles from './Inks.module.css';
 import { PhotoReader } from './PhotoReader.tsx';
+import { SwapFor } from './SwapFor.tsx';
 import { addToJob, chooseShelfFile, exportShelf } from './shelf-actions.ts';
 import { changeShelf, shelfStore, undoShelf, withInks } from './shelf-store.ts';
 import { inkTexts } from './strings.ts';
@@ -79,14 +80,17 @@ export function Shelf({ client }: { client: Client }) {
             {inJob.has(ink.name) ? (
               <p className={styles.quiet}>{texts.used}</p>
             ) : (
-              <button
-                type="button"
-                className={styles.word}
-                aria-label={texts.addTo(ink.name)}
-                onClick={() => (full ? say(texts.full) : addToJob(ink))}
-              >
-                {texts.intoJob}
-              </button>
+              <>
+                <button
+                  type="button"
+                  className={styles.word}
+                  aria-label={texts.addTo(ink.name)}
+                  onClick={() => (full ? say(texts.full) : addToJob(ink))}
+                >
+                  {texts.intoJob}
+                </button>
+                <SwapFor client={client} ink={ink} />
+              </>
             )}
           </InkRow>
         ))}

@@ -19,6 +19,11 @@ export const inkTexts = {
     intoJob: 'add to the job',
     addTo: (name: string) => `add to the job: ${name}`,
     used: 'in the job',
+    swap: 'print in place of',
+    swapOf: (name: string) => `print in place of: ${name}`,
+    swapFor: (old: string, way: string) => `${old}, ${way}`,
+    ways: { alike: 'to look alike', tints: 'in the same tints' },
+    swapStep: (name: string, old: string) => `Print ${name} in place of ${old}`,
     full: 'The job has its twelve inks.',
     imported: (count: number, file: string) =>
       count === 1 ? `One ink came from ${file}.` : `${count} inks came from ${file}.`,

@@ -51,21 +51,27 @@ export function alignLines({ before, after, ratio }: AlignArgs): Alignment & { d
   return better(before, after, ratio, start);
 }
 
-/** Mean line about the middle of a square of `reach` px of the new drawing, seen through an alignment. */
-function density(lines: Lines, perPixel: number, reach: number, turn: number, scale: number): Float64Array {
-  const { width, height, data } = lines;
+/** Places of line from the middle of a drawing, px: x, y, one after another. */
+function linePlaces({ width, height, data }: Lines): Float64Array {
+  const step = Math.max(1, Math.floor(Math.min(width, height) / 1024));
+  const places: number[] = [];
+  for (let y = step >> 1; y < height; y += step)
+    for (let x = step >> 1; x < width; x += step)
+      if (data[y * width + x]! >= LINE) places.push(x + 0.5 - width / 2, y + 0.5 - height / 2);
+  return Float64Array.from(places);
+}
+
+/** How much line lies in each cell of a square of `reach` px of the new drawing about its middle. */
+function density(places: Float64Array, reach: number, turn: number, scale: number): Float64Array {
   const out = new Float64Array(SIDE * SIDE);
   const [sine, cosine] = sineAndCosine(turn);
-  const cell = reach / SIDE;
-  const step = Math.max(1, Math.floor(Math.min(width, height) / 1024));
-  for (let y = step >> 1; y < height; y += step)
-    for (let x = step >> 1; x < width; x += step) {
-      if (data[y * width + x]! < LINE) continue;
-      const [dx, dy] = [(x + 0.5 - width / 2) * perPixel * scale, (y + 0.5 - height / 2) * perPixel * scale];
-      const u = Math.floor((cosine * dx - sine * dy) / cell + SIDE / 2);
-      const v = Math.floor((sine * dx + cosine * dy) / cell + SIDE / 2);
-      if (u >= 0 && v >= 0 && u < SIDE && v < SIDE) out[v * SIDE + u]!++;
-    }
+  const c = (cosine * scale * SIDE) / reach;
+  const s = (sine * scale * SIDE) / reach;
+  for (let i = 0; i < places.length; i += 2) {
+    const u = Math.floor(c * places[i]! - s * places[i + 1]! + SIDE / 2);
+    const v = Math.floor(s * places[i]! + c * places[i + 1]! + SIDE / 2);
+    if (u >= 0 && v >= 0 && u < SIDE && v < SIDE) out[v * SIDE + u]!++;
+  }
   return out;
 }
 
@@ -76,11 +82,12 @@ function correlate(before: Lines, after: Lines, ratio: number, reach: number): A
     transform(square, false);
     return square;
   };
-  const wanted = spectrum(density(after, 1, reach, 0, 1));
+  const wanted = spectrum(density(linePlaces(after), reach, 0, 1));
+  const places = linePlaces(before);
   let best = { scale: 1, turn: 0, x: 0, y: 0, peak: -1 };
   for (const scale of SCALES)
     for (const turn of TURNS) {
-      const seen = spectrum(density(before, ratio, reach, turn, scale));
+      const seen = spectrum(density(places, reach, turn, ratio * scale));
       whiten(seen, wanted);
       transform(seen, true);
       let at = 0;
