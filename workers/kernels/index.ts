@@ -14,10 +14,12 @@ import { findRooms } from './find-rooms.ts';
 import { findTilt } from './find-tilt.ts';
 import { fitRough } from './fit-rough.ts';
 import { grain } from './grain.ts';
+import { grainTile } from './grain-tile.ts';
 import { grow } from './grow.ts';
 import { handLines } from './hand-lines.ts';
 import { heavier } from './heavier.ts';
 import { histogram } from './histogram.ts';
+import { inkShare } from './ink-share.ts';
 import { keepTopology } from './keep-topology.ts';
 import { labelEdges } from './label-edges.ts';
 import { mean } from './mean.ts';
@@ -28,6 +30,7 @@ import { offset } from './offset.ts';
 import { openings } from './openings.ts';
 import { paperBlocks } from './paper-blocks.ts';
 import { paperLight } from './paper-light.ts';
+import { paperNear } from './paper-near.ts';
 import { paperTexture } from './paper-texture.ts';
 import { fillPinholes, findPinholes } from './pinholes.ts';
 import { printLine } from './print-line.ts';
@@ -63,10 +66,12 @@ export const bandKernels = {
   grain,
   grow,
   heavier,
+  inkShare,
   labelEdges,
   nearDistance,
   offset,
   paperBlocks,
+  paperNear,
   paperTexture,
   printLine,
   proof,
@@ -93,6 +98,7 @@ export const wholeKernels = {
   findRooms,
   findTilt,
   fitRough,
+  grainTile,
   handLines,
   histogram,
   keepTopology,

@@ -44,7 +44,7 @@ export interface Octave {
 }
 
 /** Pythagorean directions: unit vectors without any rounding of sines. */
-const DIRECTIONS = [
+export const PYTHAGOREAN = [
   [4 / 5, 3 / 5],
   [5 / 13, -12 / 13],
   [15 / 17, 8 / 17],
@@ -60,7 +60,7 @@ export function octavesOf(sizeMm: number, layers: number, seed: number, pixelMm:
   const octaves: Octave[] = [];
   for (let k = 0; k < layers; k++) {
     const cellMm = sizeMm / 2 ** k;
-    const [cos, sin] = DIRECTIONS[(k + seed) % DIRECTIONS.length]!;
+    const [cos, sin] = PYTHAGOREAN[(k + seed) % PYTHAGOREAN.length]!;
     const resolved = Math.min(1, Math.max(0, cellMm / pixelMm / 2 - 0.5));
     if (resolved === 0) continue;
     octaves.push({

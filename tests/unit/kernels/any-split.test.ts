@@ -3,6 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { printModel } from '../../../src/ink/model.ts';
 import { proofTable } from '../../../src/ink/proof-table.ts';
 import { components } from '../../../workers/kernels/components.ts';
+import { levelShares, tileField } from '../../../workers/kernels/grain-field.ts';
+import { gatherTable } from '../../../workers/kernels/grain-table.ts';
+import { grainTile } from '../../../workers/kernels/grain-tile.ts';
 import { bandKernels } from '../../../workers/kernels/index.ts';
 import { latticeOf } from '../../../workers/kernels/lattice.ts';
 import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
@@ -145,12 +148,17 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     return { run, reads: [labels, data, fills], writes: [out.data], extent: height };
   },
   grain() {
-    const plate = tones(3);
+    const plate = tones(4);
+    const near = tones(5);
     const out = plane();
-    const lattice = latticeOf(1);
-    const look = { pixelMm: 0.1, sizeMm: 0.6, strength: 0.8, hardness: 0.4, openSolids: 0.1, seed: 9 };
-    const run = (a: number, b: number) => bandKernels.grain({ plate, out, lattice, ...look }, a, b);
-    return { run, reads: [plate.data, lattice], writes: [out.data], extent: height };
+    const lattice = latticeOf(3);
+    const tile = grainTile('cloud');
+    const field = tileField(lattice, tile, 'cloud', 0.4, 9);
+    const shares = levelShares(field, [width * 0.05, height * 0.05]);
+    const strong = { near, table: gatherTable(shares, 20, 1, 0.1) };
+    const look = { field, pixelMm: 0.05, table: gatherTable(shares, 60, 0.5, 0.1), edge: strong };
+    const run = (a: number, b: number) => bandKernels.grain({ plate, out, ...look }, a, b);
+    return { run, reads: [plate.data, near.data, lattice, tile], writes: [out.data], extent: height };
   },
   grow() {
     const labels = someLabels().data;
@@ -169,6 +177,12 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) =>
       bandKernels.heavier({ line, columns, radius: 2.3, inverted: false, out }, a, b);
     return { run, reads: [line.data, columns], writes: [out.data], extent: height };
+  },
+  inkShare() {
+    const plate = randomPicture(width, height, 0.5, 4);
+    const out = plane();
+    const run = (a: number, b: number) => bandKernels.inkShare({ plate, reach: 5, out }, a, b);
+    return { run, reads: [plate.data], writes: [out.data], extent: height };
   },
   labelEdges() {
     const labels = someLabels();
@@ -196,6 +210,12 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const levels = new Uint8Array(13 * 11);
     const run = (a: number, b: number) => bandKernels.paperBlocks({ line, side: 5, levels }, a, b);
     return { run, reads: [line.data], writes: [levels], extent: 11 };
+  },
+  paperNear() {
+    const share = tones(20);
+    const out = plane();
+    const run = (a: number, b: number) => bandKernels.paperNear({ share, out }, a, b);
+    return { run, reads: [share.data], writes: [out.data], extent: height };
   },
   paperTexture() {
     const out = plane();
