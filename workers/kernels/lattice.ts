@@ -9,6 +9,11 @@ export function mix(value: number, seed: number): number {
   return (h ^ (h >>> 16)) >>> 0;
 }
 
+/** The seed for what differs from sheet to sheet; the first sheet keeps the seed itself. */
+export function seedOfSheet(seed: number, sheet: number): number {
+  return sheet === 1 ? seed : mix(sheet, seed);
+}
+
 /**
  * A shuffled lattice in which every value of -127..127 stands equally often, paired with its opposite: its mean is
  * exactly 0 and its spread symmetric.
