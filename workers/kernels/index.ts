@@ -33,6 +33,9 @@ import { paperLight } from './paper-light.ts';
 import { paperNear } from './paper-near.ts';
 import { paperTexture } from './paper-texture.ts';
 import { fillPinholes, findPinholes } from './pinholes.ts';
+import { pressEdges } from './press-edges.ts';
+import { pressMap } from './press-map.ts';
+import { pressPrint } from './press-print.ts';
 import { printLine } from './print-line.ts';
 import { proof } from './proof.ts';
 import { proofMany } from './proof-many.ts';
@@ -73,6 +76,8 @@ export const bandKernels = {
   paperBlocks,
   paperNear,
   paperTexture,
+  pressEdges,
+  pressPrint,
   printLine,
   proof,
   proofMany,
@@ -107,6 +112,7 @@ export const wholeKernels = {
   measureWalls,
   openings,
   paperLight,
+  pressMap,
   ridgeWidths,
   roughColours,
   sampleSpots,

@@ -4,21 +4,20 @@ export interface InkShareArgs {
   plate: Plane;
   /** Half the side of the window, px, at least 1. */
   reach: number;
+  /** Coverages below this count as bare. */
+  least: number;
   /** Receives 0 where the window holds no ink .. 255 where it holds nothing else. */
   out: Plane;
 }
 
-/** Coverages below this count as bare: the foot of a soft edge. */
-export const LEAST_INK = 8;
-
 /** Share of inked pixels in a square window about each pixel, cut off at the picture's edge, for rows `from..to`. */
 export function inkShare(args: InkShareArgs, from: number, to: number): void {
-  const { plate, reach, out } = args;
+  const { plate, reach, least, out } = args;
   const { width, height, data } = plate;
   const columns = new Int32Array(width);
   const addRow = (y: number, sign: number) => {
     if (y < 0 || y >= height) return;
-    for (let x = 0, i = y * width; x < width; x++, i++) if (data[i]! >= LEAST_INK) columns[x]! += sign;
+    for (let x = 0, i = y * width; x < width; x++, i++) if (data[i]! >= least) columns[x]! += sign;
   };
   for (let y = from - reach; y < from + reach; y++) addRow(y, 1);
   for (let y = from; y < to; y++) {

@@ -6,9 +6,10 @@ import { type GrainField, levelShares, mottleField, tileField } from '../kernels
 import { type GrainTable, gatherTable, mottleTable } from '../kernels/grain-table.ts';
 import { SPREAD, type TileKind } from '../kernels/grain-tile.ts';
 import { latticeOf, mix } from '../kernels/lattice.ts';
-import { mmToPx, type Plane, pxToMm } from '../kernels/plane.ts';
+import { mmToPx, pxToMm } from '../kernels/plane.ts';
 import { seenOf } from '../kernels/seen.ts';
 import { edgeOfInk } from './edge-of-ink.ts';
+import { keptWithin } from './kept-within.ts';
 
 type Settings = SettingsOf<typeof kind>;
 
@@ -36,14 +37,6 @@ export const plateGrain = evaluation(kind, async ({ settings, inputs, tools }) =
   });
   return { plates: { ...plates, plates: await Promise.all(grained) } };
 });
-
-/** A change of a plate kept within an area. */
-export async function keptWithin(before: Plane, after: Plane, mask: Plane, tools: Tools): Promise<Plane> {
-  const out = tools.plane(before.width, before.height);
-  await tools.bands('within', { before, after, mask, out }, before.height);
-  tools.free(after.data);
-  return out;
-}
 
 /** Tiles hold no settings and no seed, so that one of each kind is enough for good. */
 const tiles = new Map<TileKind, Promise<Uint8Array<SharedArrayBuffer>>>();

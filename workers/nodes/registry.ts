@@ -8,6 +8,7 @@ import { lineDrawing } from './line-drawing.ts';
 import { matchRough } from './match-rough.ts';
 import { paperStock } from './paper-stock.ts';
 import { plateGrain } from './plate-grain.ts';
+import { pressFaults } from './press-faults.ts';
 import { pressFile } from './press-file.ts';
 import { proof } from './proof.ts';
 import { regionTints } from './region-tints.ts';
@@ -26,6 +27,7 @@ export const evaluations: Evaluations = new Map(
     keyLine,
     plateGrain,
     registerOffset,
+    pressFaults,
     paperStock,
     proof,
     pressFile,

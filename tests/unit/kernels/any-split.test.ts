@@ -7,7 +7,7 @@ import { levelShares, tileField } from '../../../workers/kernels/grain-field.ts'
 import { gatherTable } from '../../../workers/kernels/grain-table.ts';
 import { grainTile } from '../../../workers/kernels/grain-tile.ts';
 import { bandKernels } from '../../../workers/kernels/index.ts';
-import { latticeOf } from '../../../workers/kernels/lattice.ts';
+import { latticeOf, octavesOf } from '../../../workers/kernels/lattice.ts';
 import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
 import { emptyLabels, flatPlane, randomPicture, randomPlane, sharedBytes } from '../support/pictures.ts';
 import { randomOf, shuffled } from '../support/random.ts';
@@ -181,7 +181,7 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
   inkShare() {
     const plate = randomPicture(width, height, 0.5, 4);
     const out = plane();
-    const run = (a: number, b: number) => bandKernels.inkShare({ plate, reach: 5, out }, a, b);
+    const run = (a: number, b: number) => bandKernels.inkShare({ plate, reach: 5, least: 8, out }, a, b);
     return { run, reads: [plate.data], writes: [out.data], extent: height };
   },
   labelEdges() {
@@ -223,6 +223,43 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const args = { out, lattice, pixelMm: 0.1, toothMm: 0.4, tooth: 0.6, fibres: 1, seed: 5 };
     const run = (a: number, b: number) => bandKernels.paperTexture(args, a, b);
     return { run, reads: [lattice], writes: [out.data], extent: height };
+  },
+  pressEdges() {
+    const [plate, near, wide, out] = [tones(21), tones(22), tones(23), plane()];
+    const lattice = latticeOf(4);
+    const octaves = octavesOf(0.5, 2, 4, 0.05);
+    const squeeze = { share: near, take: 0.3 };
+    const args = {
+      plate,
+      out,
+      squeeze,
+      flooding: { share: wide, give: 0.8 },
+      lattice,
+      octaves,
+      pixelMm: 0.05,
+    };
+    const run = (a: number, b: number) => bandKernels.pressEdges(args, a, b);
+    return { run, reads: [plate.data, near.data, wide.data], writes: [out.data], extent: height };
+  },
+  pressPrint() {
+    const [plate, out] = [tones(24), plane()];
+    const spots = (['speck', 'void', 'hickey'] as const).map((as, k) => ({
+      x: 1,
+      y: 0.6 + k,
+      radius: 0.6,
+      as,
+      seed: k,
+    }));
+    const repeats = [{ xx: -1, yy: 1, x0: width - 3, y0: 2, share: 0.2 } as const];
+    const map = {
+      data: Float32Array.from({ length: 20 }, (_, i) => 1 - i / 40),
+      width: 4,
+      height: 5,
+      cellMm: 0.9,
+    };
+    const args = { plate, out, pixelMm: 0.05, map, film: 0.9, repeats, spots };
+    const run = (a: number, b: number) => bandKernels.pressPrint(args, a, b);
+    return { run, reads: [plate.data, map.data], writes: [out.data], extent: height };
   },
   printLine() {
     const [fill, line, knockout, out] = [tones(6), tones(7), tones(8), plane()];
