@@ -3,10 +3,12 @@ import { changeDepth } from './change-depth.ts';
 import { components } from './components.ts';
 import { countLabels } from './count-labels.ts';
 import { coverage } from './coverage.ts';
+import { deckle } from './deckle.ts';
 import { depth } from './depth.ts';
 import { eraseMarks } from './despeckle.ts';
 import { columnDistance, squaredDistance } from './distance.ts';
 import { evenLight } from './even-light.ts';
+import { evenScan } from './even-scan.ts';
 import { fill } from './fill.ts';
 import { fillWalls } from './fill-walls.ts';
 import { findRecipes } from './find-recipes.ts';
@@ -19,6 +21,7 @@ import { grow } from './grow.ts';
 import { handLines } from './hand-lines.ts';
 import { heavier } from './heavier.ts';
 import { histogram } from './histogram.ts';
+import { inkOnTooth } from './ink-on-tooth.ts';
 import { inkShare } from './ink-share.ts';
 import { keepTopology } from './keep-topology.ts';
 import { labelEdges } from './label-edges.ts';
@@ -45,6 +48,7 @@ import { ridgeWidths } from './ridge-widths.ts';
 import { roughColours } from './rough-colours.ts';
 import { sampleSpots } from './sample-spots.ts';
 import { sauvola } from './sauvola.ts';
+import { scanTexture } from './scan-texture.ts';
 import { shrinkProof } from './shrink-proof.ts';
 import { shrinkRough } from './shrink-rough.ts';
 import { siftMarks } from './sift-marks.ts';
@@ -61,6 +65,7 @@ export const bandKernels = {
   changeDepth,
   columnDistance,
   coverage,
+  deckle,
   depth,
   eraseMarks,
   evenLight,
@@ -69,6 +74,7 @@ export const bandKernels = {
   grain,
   grow,
   heavier,
+  inkOnTooth,
   inkShare,
   labelEdges,
   nearDistance,
@@ -85,6 +91,7 @@ export const bandKernels = {
   reduceLabels,
   relabel,
   sauvola,
+  scanTexture,
   shrinkProof,
   shrinkRough,
   squaredDistance,
@@ -97,6 +104,7 @@ export const wholeKernels = {
   borders,
   components,
   countLabels,
+  evenScan,
   fillWalls,
   findPinholes,
   findRecipes,

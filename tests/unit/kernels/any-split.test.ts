@@ -102,6 +102,23 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       extent: height,
     };
   },
+  deckle() {
+    const pixels = randomPlane(width * 3, height, 30).data;
+    const out = sharedBytes(PIXELS * 3);
+    const lattice = latticeOf(6);
+    const octaves = octavesOf(1, 3, 6, 0.1);
+    const edge = {
+      width,
+      height,
+      pixelMm: 0.1,
+      deckleMm: 1,
+      lattice,
+      octaves,
+      ground: [9, 99, 200],
+    } as const;
+    const run = (a: number, b: number) => bandKernels.deckle({ pixels, out, ...edge }, a, b);
+    return { run, reads: [pixels], writes: [out], extent: height };
+  },
   depth() {
     const columns = columnsTo(randomPicture(width, height, 0.05, 1).data, 255, 9, false);
     const out = new Uint8Array(PIXELS);
@@ -178,6 +195,11 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       bandKernels.heavier({ line, columns, radius: 2.3, inverted: false, out }, a, b);
     return { run, reads: [line.data, columns], writes: [out.data], extent: height };
   },
+  inkOnTooth() {
+    const [plate, texture, out] = [tones(31), tones(32), plane()];
+    const run = (a: number, b: number) => bandKernels.inkOnTooth({ plate, texture, take: 0.6, out }, a, b);
+    return { run, reads: [plate.data, texture.data], writes: [out.data], extent: height };
+  },
   inkShare() {
     const plate = randomPicture(width, height, 0.5, 4);
     const out = plane();
@@ -220,7 +242,20 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
   paperTexture() {
     const out = plane();
     const lattice = latticeOf(2);
-    const args = { out, lattice, pixelMm: 0.1, toothMm: 0.4, tooth: 0.6, fibres: 1, seed: 5 };
+    const look = {
+      tooth: 0.6,
+      toothMm: 0.4,
+      fibres: 1,
+      fibresAlong: [1, 0],
+      fibresSpread: 0.4,
+      flecks: 1,
+      flecksPerDm2: 900,
+      flecksMm: 1,
+      laid: 0.5,
+      laidMm: 0.9,
+      seed: 5,
+    } as const;
+    const args = { out, lattice, pixelMm: 0.1, look };
     const run = (a: number, b: number) => bandKernels.paperTexture(args, a, b);
     return { run, reads: [lattice], writes: [out.data], extent: height };
   },
@@ -306,6 +341,12 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const args = { line, out, reach: 6, k: 0.3, half: 30, sure: 220 };
     const run = (a: number, b: number) => bandKernels.sauvola(args, a, b);
     return { run, reads: [line.data], writes: [out.data], extent: height };
+  },
+  scanTexture() {
+    const [tile, out] = [randomPlane(16, 16, 33), plane()];
+    const run = (a: number, b: number) =>
+      bandKernels.scanTexture({ tile, step: 0.37, strength: 1.5, out }, a, b);
+    return { run, reads: [tile.data], writes: [out.data], extent: height };
   },
   shrinkProof() {
     const from = sharedBytes(PIXELS * 3);
