@@ -6,10 +6,10 @@ export type TileKind = 'cloud' | 'speckle' | 'fibre' | 'stipple';
 
 /** Cells from one blotch to the next, by kind: where the power spectrum of the tile peaks (measured). */
 export const CELLS_A_PERIOD: Readonly<Record<TileKind, number>> = {
-  cloud: 7.15,
-  speckle: 7,
-  fibre: 7.35,
-  stipple: 8.4,
+  cloud: 9.1,
+  speckle: 7.2,
+  fibre: 9.8,
+  stipple: 8.3,
 };
 
 const PIXELS = TILE * TILE;
@@ -27,7 +27,7 @@ export function grainTile(kind: TileKind): Uint8Array<SharedArrayBuffer> {
   if (kind === 'cloud') for (let i = 0; i < PIXELS; i++) field[i] = chance(i, 11) - 0.5;
   if (kind === 'speckle') scatter(field);
   if (kind === 'fibre') strokes(field);
-  return levelsOf(bandPass(bandPass(field)));
+  return levelsOf(kind === 'cloud' ? bandPass(field, 2, 2, 3) : bandPass(field, 2, 1, 3));
 }
 
 const chance = (n: number, seed: number) => mix(n, seed) / 0x100000000;
@@ -41,13 +41,13 @@ function scatter(field: Float64Array): void {
   for (let k = 0; k < side * side; k++) {
     const x = (k % side) * SPECK_CELLS + (mix(k, 21) % SPECK_CELLS);
     const y = Math.floor(k / side) * SPECK_CELLS + (mix(k, 25) % SPECK_CELLS);
-    const strength = 0.25 + chance(k, 22) * chance(k, 23);
+    const strength = 0.1 + chance(k, 22) * chance(k, 23) * chance(k, 26);
     field[y * TILE + x] = chance(k, 24) < 0.5 ? -strength : strength;
   }
 }
 
 /** One stroke to a square of this many cells. */
-const STROKE_CELLS = 8;
+const STROKE_CELLS = 11;
 
 /** Bent strokes in all directions. */
 function strokes(field: Float64Array): void {
@@ -57,9 +57,9 @@ function strokes(field: Float64Array): void {
     let y = (Math.floor(k / side) + chance(k, 32)) * STROKE_CELLS;
     let dx = chance(k, 33) - 0.5;
     let dy = chance(k, 34) - 0.5;
-    const bend = (chance(k, 35) - 0.5) * 0.08;
+    const bend = (chance(k, 35) - 0.5) * 0.05;
     const ink = chance(k, 36) < 0.5 ? -1 : 1;
-    const length = 14 + 24 * chance(k, 37);
+    const length = 30 + 40 * chance(k, 37);
     for (let step = 0; step < length; step++) {
       const norm = Math.sqrt(dx * dx + dy * dy) || 1;
       [dx, dy] = [(dx - dy * bend) / norm, (dy + dx * bend) / norm];
@@ -71,9 +71,9 @@ function strokes(field: Float64Array): void {
 }
 
 /** What lies between two sizes of blur: the difference of two near-Gaussians. */
-function bandPass(field: Float64Array): Float64Array {
-  const fine = blurred(field, 1, 2);
-  const coarse = blurred(fine, 1, 3);
+function bandPass(field: Float64Array, fineTimes: number, reach: number, times: number): Float64Array {
+  const fine = blurred(field, 1, fineTimes);
+  const coarse = blurred(fine, reach, times);
   return fine.map((value, i) => value - coarse[i]!);
 }
 

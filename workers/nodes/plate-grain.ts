@@ -62,12 +62,17 @@ function fieldOf(
   return tileField(lattice, tile, pattern, sizeMm, own);
 }
 
-/** Softest and hardest ramp between inked and bare, in spreads of the levels. */
-const SOFTEST = 2.4;
-const HARDEST = 0.15;
-/** Patterns of single marks have nothing between the marks to tear. */
-const HARDEST_OF_MARKS = 0.7;
-/** A ramp this many spreads wide takes up one pixel where one period has `PERIOD` of them. */
+/**
+ * Softest and hardest ramp between inked and bare, in spreads of the levels. Clouds stay soft; where single marks
+ * stand on nothing there is nothing between them to tear.
+ */
+const RAMPS: Readonly<Record<TileKind, readonly [softest: number, hardest: number]>> = {
+  cloud: [4, 1.2],
+  speckle: [4, 1.6],
+  fibre: [3.5, 1.2],
+  stipple: [2.4, 0.15],
+};
+/** A ramp so many spreads wide, over the pixels of a period, takes up about one pixel. */
 const RAMP_A_PIXEL = 4;
 
 /** Tables for the plate and, if its edges are dry, for the edge of its ink. */
@@ -80,16 +85,20 @@ function tablesOf(
   const strength = (settings.strengthPercentOf[plate.id] ?? settings.strengthPercent) / 100;
   const opened = settings.openSolidsPercent / 100;
   const shares = levelShares(field, mm);
-  const pxAPeriod = mmToPx(settings.sizeMm, ppi);
-  const marks = settings.pattern === 'speckle' || settings.pattern === 'fibre';
-  const hardest = marks ? HARDEST_OF_MARKS : HARDEST;
-  const soft = (1 - settings.hardness / 100) ** 2;
-  const ramp = SPREAD * Math.max(soft * SOFTEST + hardest, RAMP_A_PIXEL / pxAPeriod);
   const table = (strong: number) =>
-    field.of === 'layers'
+    settings.pattern === 'mottle'
       ? mottleTable(shares, strong, opened)
-      : gatherTable(shares, ramp, strong * seenOf(pxAPeriod), opened);
+      : gatherTable(shares, rampOf(settings.pattern, settings, ppi), strong * seenAt(settings, ppi), opened);
   const plain = table(strength);
   if (settings.edgePercent === 0) return { plain };
   return { plain, edge: table(Math.min(1, strength + settings.edgePercent / 100)) };
+}
+
+const seenAt = ({ sizeMm }: Settings, ppi: number) => seenOf(mmToPx(sizeMm, ppi));
+
+/** Width of the ramp between inked and bare, levels: never steeper than the pixels can show. */
+function rampOf(pattern: TileKind, { sizeMm, hardness }: Settings, ppi: number): number {
+  const [softest, hardest] = RAMPS[pattern];
+  const soft = (1 - hardness / 100) ** 2;
+  return SPREAD * Math.max(hardest + soft * (softest - hardest), RAMP_A_PIXEL / mmToPx(sizeMm, ppi));
 }

@@ -1,6 +1,7 @@
 import { clientPicture } from './client-picture.ts';
 import { contactFiles } from './contact-files.ts';
 import { contactSheet } from './contact-sheet.ts';
+import { edition } from './edition.ts';
 import { inkSets } from './ink-sets.ts';
 import { lineReport } from './line-report.ts';
 import { match } from './match.ts';
@@ -22,6 +23,7 @@ export const tasks = {
   clientPicture,
   contactFiles,
   contactSheet,
+  edition,
   inkSets,
   lineReport,
   match,
