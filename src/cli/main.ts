@@ -1,5 +1,6 @@
 import { BATCH_USAGE, batch } from './batch.ts';
 import { CHART_USAGE, chart } from './chart.ts';
+import { EDITION_USAGE, edition } from './edition.ts';
 import { INK_SETS_USAGE, inkSets } from './ink-sets.ts';
 import { MATCH_USAGE, match } from './match.ts';
 import { NODES_USAGE, nodes } from './nodes.ts';
@@ -21,6 +22,7 @@ const COMMANDS: Record<string, { run: Command; usage: string }> = {
   match: { run: match, usage: MATCH_USAGE },
   batch: { run: batch, usage: BATCH_USAGE },
   chart: { run: chart, usage: CHART_USAGE },
+  edition: { run: edition, usage: EDITION_USAGE },
   predict: { run: predict, usage: PREDICT_USAGE },
   'ink-sets': { run: inkSets, usage: INK_SETS_USAGE },
   nodes: { run: nodes, usage: NODES_USAGE },

@@ -1,16 +1,21 @@
 import { type Client, type OnProgress, startEngine, type TaskOptions } from '../../workers/client.ts';
 
-/** A command evaluates everything once, so that finished steps are not kept. */
+/** Most commands evaluate everything once, so that finished steps are not kept. */
 const NOTHING_TWICE = 0;
 
-/** Runs some work with an engine: progress on a terminal's stderr, cancelled by Ctrl-C, closed at the end. */
+/**
+ * Runs some work with an engine: progress on a terminal's stderr, cancelled by Ctrl-C, closed at the end.
+ *
+ * @param budgetBytes what finished steps may take up, for work that comes back to them
+ */
 export async function withEngine<Result>(
   workers: number | undefined,
   work: (client: Client, options: TaskOptions) => Promise<Result>,
+  budgetBytes: number = NOTHING_TWICE,
 ): Promise<Result> {
   const client = await startEngine({
     ...(workers === undefined ? {} : { workers }),
-    budgetBytes: NOTHING_TWICE,
+    budgetBytes,
   });
   const stop = new AbortController();
   const interrupted = () => stop.abort();

@@ -30,7 +30,7 @@ export function defaultGraph(drawing: Graph['nodes'][number]['settings'], inks: 
       node('key-line'),
       node('plate-grain'),
       node('press-file'),
-      node('register-offset'),
+      node('register-offset', { turnsAbout: 'lay-edge' }),
       node('paper-stock'),
       node('proof'),
     ],

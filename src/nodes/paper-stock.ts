@@ -1,13 +1,14 @@
 import { z } from 'zod';
 import { labSchema, surfaceSchema } from '../graph/inks.ts';
+import { hashSchema } from '../graph/job.ts';
 import { defineNode } from '../graph/node-kind.ts';
-import { measure, seed } from './settings.ts';
+import { choice, measure, seed } from './settings.ts';
 
 export const paperStock = defineNode({
   kind: 'paper-stock',
-  version: 1,
+  version: 2,
   title: 'Paper stock',
-  help: 'The sheet the proof lies on: colour, surface, tooth and fibres.',
+  help: 'The sheet the proof lies on: colour, surface, tooth, fibres, flecks and edge. It never enters the plates.',
   role: 'simulation',
   runs: 'surface',
   inputs: {},
@@ -20,9 +21,46 @@ export const paperStock = defineNode({
     }),
     toothPercent: measure('%', 0, 100, 30, { title: 'Tooth', help: 'Unevenness of the surface.' }),
     toothMm: measure('mm', 0.05, 5, 0.25, { title: 'Size of the tooth', help: 'Width of its bumps.' }),
+    inkOnToothPercent: measure('%', 0, 100, 0, {
+      title: 'Ink on the tooth',
+      help: 'How much ink thins where the sheet stands up.',
+    }),
     fibresPercent: measure('%', 0, 100, 25, {
       title: 'Fibres',
       help: 'How much of the fibres in the sheet shows.',
+    }),
+    fibresDeg: measure('deg', -90, 90, 0, {
+      title: 'Direction of fibres',
+      help: 'Clockwise from the line across the sheet.',
+    }),
+    fibresSpreadDeg: measure('deg', 0, 90, 90, {
+      title: 'Spread of fibres',
+      help: 'How far a fibre may lie off that direction; at 90 they lie in all directions.',
+    }),
+    flecksPercent: measure('%', 0, 100, 50, { title: 'Flecks', help: 'How dark the flecks are.' }),
+    flecksPerDm2: z.number().min(0).max(5000).default(0).meta({
+      title: 'Flecks to 1 dm2',
+      help: 'How many flecks there are in a square of 10 cm.',
+    }),
+    flecksMm: measure('mm', 0.05, 10, 0.6, { title: 'Size of flecks', help: 'Length of the longest.' }),
+    mould: choice(['wove', 'laid'], 'wove', {
+      title: 'Mould',
+      help: 'Laid paper shows the wires of its mould as fine lines against the light.',
+    }),
+    laidMm: measure('mm', 0.3, 10, 1.1, { title: 'Laid lines', help: 'From one line to the next.' }),
+    laidPercent: measure('%', 0, 100, 40, { title: 'Strength of laid lines', help: 'How much they show.' }),
+    deckleMm: measure('mm', 0, 30, 0, {
+      title: 'Deckle edge',
+      help: 'How far the torn edge of the sheet runs in and out; 0 is a cut edge.',
+    }),
+    asset: hashSchema.nullable().default(null).meta({
+      title: 'Scanned sheet',
+      help: 'A scan of bare paper, instead of tooth, fibres, flecks and lines. Its light is evened and it is laid out without a seam; its colour is the one above.',
+    }),
+    scanPpi: measure('ppi', 20, 4800, 300, { title: 'Scanned at', help: 'Pixels per inch of the scan.' }),
+    scanPercent: measure('%', 0, 400, 100, {
+      title: 'Strength of the scan',
+      help: 'How much of its unevenness shows: at 100 as it was scanned.',
     }),
     seed: seed(1),
   }),

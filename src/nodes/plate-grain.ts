@@ -1,18 +1,25 @@
 import { z } from 'zod';
 import { defineNode } from '../graph/node-kind.ts';
-import { measure, perPlate, seed } from './settings.ts';
+import { choice, measure, perPlate, seed } from './settings.ts';
 
 export const plateGrain = defineNode({
   kind: 'plate-grain',
-  version: 1,
+  version: 2,
   title: 'Plate grain',
-  help: 'Breaks the tints up into a mottle, another on every plate; each tint keeps its mean.',
+  help: 'Breaks the tints up by a grain, another on every plate; each tint keeps its mean.',
   role: 'artwork',
   runs: 'surface',
   inputs: { plates: { type: 'plates' }, area: { type: 'area', optional: true } },
   outputs: { plates: { type: 'plates' } },
   settings: z.strictObject({
-    sizeMm: measure('mm', 0.05, 20, 0.35, { title: 'Size', help: 'Size of the largest blotches.' }),
+    pattern: choice(['mottle', 'cloud', 'speckle', 'fibre', 'stipple'], 'mottle', {
+      title: 'Grain',
+      help: 'Blotches of many sizes, soft clouds, scattered specks, hair-like strokes, or dots that grow with the tint.',
+    }),
+    sizeMm: measure('mm', 0.05, 20, 0.35, {
+      title: 'Size',
+      help: 'Of a mottle, its largest blotches; of the others, from one blotch to the next.',
+    }),
     strengthPercent: measure('%', 0, 100, 35, {
       title: 'Strength',
       help: 'How far the tint wanders from its mean.',
@@ -28,6 +35,14 @@ export const plateGrain = defineNode({
     openSolidsPercent: measure('%', 0, 15, 0, {
       title: 'Open solids by',
       help: 'Lets the grain into solids: 10 leaves a solid at 90 % on average.',
+    }),
+    edgePercent: measure('%', 0, 100, 0, {
+      title: 'Dry edges',
+      help: 'How much stronger the grain gets towards the edge of the ink.',
+    }),
+    edgeMm: measure('mm', 0.1, 20, 2, {
+      title: 'Reach of dry edges',
+      help: 'How far from the edge of the ink the grain is stronger.',
     }),
     seed: seed(1),
   }),

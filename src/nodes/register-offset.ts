@@ -1,18 +1,18 @@
 import { z } from 'zod';
 import { defineNode } from '../graph/node-kind.ts';
-import { choice, measure, seed } from './settings.ts';
+import { choice, measure, seed, sheetNumber } from './settings.ts';
 
 const shift = z.strictObject({
   alongMm: z.number().min(-20).max(20).default(0),
   acrossMm: z.number().min(-20).max(20).default(0),
-  rotationDeg: z.number().min(-5).max(5).default(0),
+  rotationDeg: z.number().min(-5).max(5).default(0).meta({ step: 0.01 }),
   /** Growth over the whole length of the feed. */
   stretchMm: z.number().min(-10).max(10).default(0),
 });
 
 export const registerOffset = defineNode({
   kind: 'register-offset',
-  version: 1,
+  version: 2,
   title: 'Register offset',
   help: 'Shifts, turns and stretches plates against one another, as a press does.',
   role: 'simulation',
@@ -22,15 +22,20 @@ export const registerOffset = defineNode({
   settings: z.strictObject({
     feedEdge: choice(['top', 'right', 'bottom', 'left'], 'top', {
       title: 'Feed edge',
-      help: 'The edge that enters the press first; stretch grows away from it.',
+      help: 'The edge that enters the press first, laid against the lays; stretch grows away from it.',
     }),
-    how: choice(['fixed', 'by-chance'], 'fixed', {
+    how: choice(['fixed', 'by-chance', 'both'], 'fixed', {
       title: 'Offsets',
-      help: 'As set for each plate, or drawn by chance within the tolerance.',
+      help: 'As set for each plate, drawn by chance within the tolerance, or as set with chance on top.',
     }),
     offsets: z.record(z.string().max(64), shift).default({}).meta({
       title: 'Offset of each plate',
       help: 'Along and across the feed in mm, rotation in degrees, stretch in mm over the feed length.',
+    }),
+    /** Jobs from before this setting turned plates about the middle, and go on doing so. */
+    turnsAbout: choice(['middle', 'lay-edge'], 'middle', {
+      title: 'Plates turn about',
+      help: 'The middle of the sheet, or the middle of its feed edge, where it lies against the lays.',
     }),
     toleranceAlongMm: measure('mm', 0, 5, 0.5, {
       title: 'Tolerance along the feed',
@@ -44,6 +49,17 @@ export const registerOffset = defineNode({
       title: 'Tolerance of rotation',
       help: 'Largest turn by chance.',
     }),
+    sheet: sheetNumber(),
     seed: seed(1),
   }),
 });
+
+/**
+ * How far the far edge of a sheet swings across the feed when a plate turns about the lay edge, mm.
+ *
+ * @param rotationDeg clockwise is positive
+ * @param feedMm length of the sheet along the feed
+ */
+export function farEdgeMm(rotationDeg: number, feedMm: number): number {
+  return feedMm * Math.sin((rotationDeg * Math.PI) / 180);
+}

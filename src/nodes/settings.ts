@@ -37,3 +37,9 @@ export function choice<const Words extends readonly [string, ...string[]]>(
 export function perPlate<Value extends z.ZodType>(value: Value, notes: SettingNotes) {
   return z.record(z.string().max(64), value).default({}).meta(notes);
 }
+
+/** Which sheet of a run it is: what differs from sheet to sheet is drawn anew for each number. */
+export function sheetNumber() {
+  const notes = { title: 'Sheet', help: 'Which sheet of the run is shown: chance falls otherwise on each.' };
+  return z.number().int().min(1).max(100_000).default(1).meta(notes);
+}

@@ -5,6 +5,7 @@ import type { Printing } from '../../src/ink/model-input.ts';
 import type { RoomFacts } from '../kernels/join-rooms.ts';
 import type { RegionMeasures } from '../kernels/measure-regions.ts';
 import type { Openings } from '../kernels/openings.ts';
+import type { PaperLook } from '../kernels/paper-texture.ts';
 import type { LabelPlane, Plane, SharedBytes } from '../kernels/plane.ts';
 import type { Solids } from '../kernels/solids.ts';
 import type { Walls } from '../kernels/walls.ts';
@@ -138,12 +139,14 @@ export interface PlatesValue extends Extent {
 export interface PaperValue {
   type: 'paper';
   stock: Stock;
-  /** 0..1 */
-  tooth: number;
-  toothMm: number;
-  /** 0..1 */
-  fibres: number;
-  seed: number;
+  /** How the surface varies; sizes in mm, strengths 0..1. */
+  look: PaperLook;
+  /** Instead of all that: a scan without a seam, light around 128. */
+  scan: { tile: Plane; ppi: number; strength: number } | null;
+  /** How much ink thins where the sheet stands up, 0..1. */
+  inkOnTooth: number;
+  /** How far the torn edge runs, mm. */
+  deckleMm: number;
 }
 
 export interface ProofValue extends Extent {
@@ -191,6 +194,8 @@ export function buffersOf(value: Value): SharedArrayBuffer[] {
       return value.plates.map((plate) => plate.coverage.data.buffer);
     case 'proof':
       return [value.pixels.buffer];
+    case 'paper':
+      return value.scan ? [value.scan.tile.data.buffer] : [];
     case 'area':
       return [value.mask.data.buffer];
     default:

@@ -1,66 +1,66 @@
-import { octavesOf, textureRow } from './lattice.ts';
+import { type GrainField, grainRow } from './grain-field.ts';
+import type { GrainTable } from './grain-table.ts';
 import type { Plane } from './plane.ts';
 
 export interface GrainArgs {
   plate: Plane;
   out: Plane;
-  /** From `latticeOf`. */
-  lattice: Int8Array;
+  field: GrainField;
   /** Pitch of the pixels, mm. */
   pixelMm: number;
-  sizeMm: number;
-  /** How far a tint may wander, 0..1 of the way to paper or solid, whichever is nearer. */
-  strength: number;
-  /** 0 cloudy .. 1 hard-edged. */
-  hardness: number;
-  /** Share of a solid that the grain opens, 0..0.15. */
-  openSolids: number;
-  seed: number;
+  table: GrainTable;
+  /** Towards the edge of ink another table takes over: 0 none of it .. 255 all. */
+  edge?: { near: Plane; table: GrainTable };
 }
 
-/** Tints above this share of a solid run into the opened solid. */
-const SHOULDER = 0.95;
-
-/**
- * A mottle that keeps the mean of every flat tint, for rows `from..to`: the tint moves up and down by equal chance
- * within the room it has. Paper stays paper.
- */
+/** Breaks tints up by the levels of a grain, for rows `from..to`. Where a table leaves a tint flat it stays so. */
 export function grain(args: GrainArgs, from: number, to: number): void {
-  const { lattice, pixelMm } = args;
+  const { field, pixelMm, table, edge } = args;
   const { width } = args.plate;
   const plate = args.plate.data;
   const out = args.out.data;
-  const octaves = octavesOf(args.sizeMm, 3, args.seed, pixelMm);
-  const gain = 2.5 * (1 + 7 * args.hardness * args.hardness);
-  const { middle, room } = tintTables(args.openSolids, args.strength);
-  const texture = new Float32Array(width);
+  const flat = flatTints(table, edge?.table ?? table);
+  const levels = new Uint8Array(width);
+  const scratch = new Float32Array(width);
   for (let y = from; y < to; y++) {
     const row = y * width;
     let x = 0;
     while (x < width) {
       const start = x;
-      while (x < width && room[plate[row + x]!] === 0) x++;
-      for (let k = start; k < x; k++) out[row + k] = middle[plate[row + k]!]!;
+      while (x < width && flat[plate[row + x]!] !== 0) x++;
+      for (let k = start; k < x; k++) out[row + k] = table[plate[row + k]! << 8]!;
       const first = x;
-      while (x < width && room[plate[row + x]!] !== 0) x++;
-      textureRow(lattice, octaves, y, pixelMm, texture, first, x);
-      for (let k = first; k < x; k++) {
-        const tint = plate[row + k]!;
-        const wander = Math.min(1, Math.max(-1, texture[k]! * gain));
-        out[row + k] = (middle[tint]! + room[tint]! * wander + 0.5) | 0;
-      }
+      while (x < width && flat[plate[row + x]!] === 0) x++;
+      grainRow(field, y, pixelMm, scratch, levels, first, x);
+      for (let k = first; k < x; k++) out[row + k] = table[(plate[row + k]! << 8) | levels[k]!]!;
+      if (edge) strengthen(edge, plate, out, levels, row, first, x);
     }
   }
 }
 
-/** For each coverage 0..255 the mean it prints at and how far it may wander from it. */
-function tintTables(openSolids: number, strength: number): { middle: Float64Array; room: Float64Array } {
-  const middle = new Float64Array(256);
-  const room = new Float64Array(256);
-  for (let v = 0; v < 256; v++) {
-    const over = Math.max(0, (v / 255 - SHOULDER) / (1 - SHOULDER));
-    middle[v] = openSolids === 0 ? v : v * (1 - over) + 255 * (1 - openSolids) * over;
-    room[v] = Math.min(middle[v]!, 255 - middle[v]!) * strength;
+function strengthen(
+  edge: { near: Plane; table: GrainTable },
+  plate: Uint8Array,
+  out: Uint8Array,
+  levels: Uint8Array,
+  row: number,
+  from: number,
+  to: number,
+): void {
+  const near = edge.near.data;
+  for (let k = from; k < to; k++) {
+    const share = near[row + k]!;
+    if (share === 0) continue;
+    const strong = edge.table[(plate[row + k]! << 8) | levels[k]!]!;
+    out[row + k] = (out[row + k]! * (255 - share) + strong * share + 127) / 255;
   }
-  return { middle, room };
+}
+
+/** For each coverage whether both tables leave it flat, and alike. */
+function flatTints(a: GrainTable, b: GrainTable): Uint8Array {
+  return Uint8Array.from({ length: 256 }, (_, v) => {
+    const row = a.subarray(v * 256, v * 256 + 256);
+    const other = b.subarray(v * 256, v * 256 + 256);
+    return row.every((value, u) => value === row[0] && other[u] === row[0]) ? 1 : 0;
+  });
 }

@@ -5,10 +5,12 @@ import { chooseBy } from './choose-by.ts';
 import { components } from './components.ts';
 import { countLabels } from './count-labels.ts';
 import { coverage } from './coverage.ts';
+import { deckle } from './deckle.ts';
 import { depth } from './depth.ts';
 import { eraseMarks } from './despeckle.ts';
 import { columnDistance, squaredDistance } from './distance.ts';
 import { evenLight } from './even-light.ts';
+import { evenScan } from './even-scan.ts';
 import { fill } from './fill.ts';
 import { fillWalls } from './fill-walls.ts';
 import { findRecipes } from './find-recipes.ts';
@@ -16,10 +18,13 @@ import { findRooms } from './find-rooms.ts';
 import { findTilt } from './find-tilt.ts';
 import { fitRough } from './fit-rough.ts';
 import { grain } from './grain.ts';
+import { grainTile } from './grain-tile.ts';
 import { grow } from './grow.ts';
 import { handLines } from './hand-lines.ts';
 import { heavier } from './heavier.ts';
 import { histogram } from './histogram.ts';
+import { inkOnTooth } from './ink-on-tooth.ts';
+import { inkShare } from './ink-share.ts';
 import { keepTopology } from './keep-topology.ts';
 import { labelEdges } from './label-edges.ts';
 import { layArt } from './lay-art.ts';
@@ -32,8 +37,12 @@ import { offset } from './offset.ts';
 import { openings } from './openings.ts';
 import { paperBlocks } from './paper-blocks.ts';
 import { paperLight } from './paper-light.ts';
+import { paperNear } from './paper-near.ts';
 import { paperTexture } from './paper-texture.ts';
 import { fillPinholes, findPinholes } from './pinholes.ts';
+import { pressEdges } from './press-edges.ts';
+import { pressMap } from './press-map.ts';
+import { pressPrint } from './press-print.ts';
 import { printLine } from './print-line.ts';
 import { proof } from './proof.ts';
 import { proofMany } from './proof-many.ts';
@@ -45,6 +54,7 @@ import { ridgeWidths } from './ridge-widths.ts';
 import { roughColours } from './rough-colours.ts';
 import { sampleSpots } from './sample-spots.ts';
 import { sauvola } from './sauvola.ts';
+import { scanTexture } from './scan-texture.ts';
 import { shrinkProof } from './shrink-proof.ts';
 import { shrinkRough } from './shrink-rough.ts';
 import { siftMarks } from './sift-marks.ts';
@@ -65,6 +75,7 @@ export const bandKernels = {
   changeDepth,
   columnDistance,
   coverage,
+  deckle,
   depth,
   eraseMarks,
   evenLight,
@@ -73,11 +84,16 @@ export const bandKernels = {
   grain,
   grow,
   heavier,
+  inkOnTooth,
+  inkShare,
   labelEdges,
   nearDistance,
   offset,
   paperBlocks,
+  paperNear,
   paperTexture,
+  pressEdges,
+  pressPrint,
   printLine,
   proof,
   proofMany,
@@ -85,6 +101,7 @@ export const bandKernels = {
   reduceLabels,
   relabel,
   sauvola,
+  scanTexture,
   shrinkProof,
   shrinkRough,
   squaredDistance,
@@ -99,12 +116,14 @@ export const wholeKernels = {
   borders,
   components,
   countLabels,
+  evenScan,
   fillWalls,
   findPinholes,
   findRecipes,
   findRooms,
   findTilt,
   fitRough,
+  grainTile,
   handLines,
   histogram,
   keepTopology,
@@ -113,6 +132,7 @@ export const wholeKernels = {
   measureWalls,
   openings,
   paperLight,
+  pressMap,
   ridgeWidths,
   roughColours,
   sampleSpots,

@@ -9,6 +9,11 @@ export function mix(value: number, seed: number): number {
   return (h ^ (h >>> 16)) >>> 0;
 }
 
+/** The seed for what differs from sheet to sheet; the first sheet keeps the seed itself. */
+export function seedOfSheet(seed: number, sheet: number): number {
+  return sheet === 1 ? seed : mix(sheet, seed);
+}
+
 /**
  * A shuffled lattice in which every value of -127..127 stands equally often, paired with its opposite: its mean is
  * exactly 0 and its spread symmetric.
@@ -44,7 +49,7 @@ export interface Octave {
 }
 
 /** Pythagorean directions: unit vectors without any rounding of sines. */
-const DIRECTIONS = [
+export const PYTHAGOREAN = [
   [4 / 5, 3 / 5],
   [5 / 13, -12 / 13],
   [15 / 17, 8 / 17],
@@ -60,7 +65,7 @@ export function octavesOf(sizeMm: number, layers: number, seed: number, pixelMm:
   const octaves: Octave[] = [];
   for (let k = 0; k < layers; k++) {
     const cellMm = sizeMm / 2 ** k;
-    const [cos, sin] = DIRECTIONS[(k + seed) % DIRECTIONS.length]!;
+    const [cos, sin] = PYTHAGOREAN[(k + seed) % PYTHAGOREAN.length]!;
     const resolved = Math.min(1, Math.max(0, cellMm / pixelMm / 2 - 0.5));
     if (resolved === 0) continue;
     octaves.push({

@@ -7,13 +7,11 @@ import { encodeSrgb, linearOfXyz } from '../../src/ink/srgb.ts';
 import { proof as kind } from '../../src/nodes/proof.ts';
 import { evaluation } from '../engine/evaluation.ts';
 import type { PlatesValue } from '../engine/values.ts';
-import { latticeOf } from '../kernels/lattice.ts';
-import { pxToMm } from '../kernels/plane.ts';
+import { onTooth, textureOf, torn } from './lay-paper.ts';
+import { TEXTURE_DEPTH } from './texture-depth.ts';
 
 /** Up to this many plates all colours fit a table. */
 const MOST_IN_TABLE = 5;
-/** Change of the light that comes back at the full swing of the paper's texture. */
-const TEXTURE_DEPTH = 0.12;
 /** Fine enough that neighbouring steps never differ by more than one screen byte. */
 const LIGHT_STEPS = 4096;
 
@@ -32,15 +30,11 @@ export const proof = evaluation(kind, async ({ inputs, tools }) => {
   const first = plates.plates[0];
   if (!first) throw new BadInput('there is no plate to proof');
   const { width, height } = first.coverage;
-  const texture = tools.plane(width, height);
-  const { tooth, toothMm, fibres, seed } = paper;
-  const sheet = { lattice: latticeOf(seed), pixelMm: pxToMm(1, plates.ppi), tooth, toothMm, fibres, seed };
-  await tools.bands('paperTexture', { out: texture, ...sheet }, height);
-
+  const texture = await textureOf(paper, plates, tools);
   const print = printOf(plates, paper.stock);
   const pixels = tools.bytes(width * height * 3);
   const paint = {
-    plates: plates.plates.map((plate) => plate.coverage),
+    plates: await onTooth(paper, plates, texture, tools),
     texture,
     depth: TEXTURE_DEPTH,
     toScreen: TO_SCREEN,
@@ -55,7 +49,8 @@ export const proof = evaluation(kind, async ({ inputs, tools }) => {
     const { size, data } = tableOf(print, model);
     await tools.bands('proof', { ...paint, size, table: data }, height);
   }
-  return { proof: { type: 'proof', width, height, pixels, ppi: plates.ppi, mm: plates.mm } };
+  const shown = await torn(paper, first.coverage, plates.ppi, pixels, tools);
+  return { proof: { type: 'proof', width, height, pixels: shown, ppi: plates.ppi, mm: plates.mm } };
 });
 
 /** Tables of the last prints: another tint changes no ink, and a table is worth about 40 ms. */

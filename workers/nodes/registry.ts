@@ -11,6 +11,7 @@ import { matchRough } from './match-rough.ts';
 import { paperStock } from './paper-stock.ts';
 import { plateArt } from './plate-art.ts';
 import { plateGrain } from './plate-grain.ts';
+import { pressFaults } from './press-faults.ts';
 import { pressFile } from './press-file.ts';
 import { proof } from './proof.ts';
 import { regionTints } from './region-tints.ts';
@@ -32,6 +33,7 @@ export const evaluations: Evaluations = new Map(
     keyLine,
     plateGrain,
     registerOffset,
+    pressFaults,
     paperStock,
     proof,
     pressFile,

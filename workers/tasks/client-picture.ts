@@ -74,12 +74,21 @@ export async function clientPicture(input: ClientPictureInput, context: TaskCont
   }
 }
 
+/** Settings of a Paper stock that is one colour all over. */
+const BARE = {
+  toothPercent: 0,
+  fibresPercent: 0,
+  flecksPerDm2: 0,
+  mould: 'wove',
+  deckleMm: 0,
+  inkOnToothPercent: 0,
+  asset: null,
+} as const;
+
 /** The job with nothing on its sheets but their colour. */
 function onFlatPaper(job: Job): Job {
   const nodes = job.graph.nodes.map((node) =>
-    node.kind === paperStock.kind
-      ? { ...node, settings: { ...node.settings, toothPercent: 0, fibresPercent: 0 } }
-      : node,
+    node.kind === paperStock.kind ? { ...node, settings: { ...node.settings, ...BARE } } : node,
   );
   return { ...job, graph: { ...job.graph, nodes } };
 }

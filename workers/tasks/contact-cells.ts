@@ -49,27 +49,43 @@ export function sheetOf(cells: readonly SheetCell[], cell: number): ContactLayou
 
 /** Paints the prints with their titles on a sheet of `width * height * 3` bytes. */
 export function layCells(cells: readonly SheetCell[], sheet: ContactLayout, data: Uint8Array): void {
-  for (let i = 0; i < sheet.width * sheet.height; i++) data.set(PAPER, i * 3);
+  fillPaper(sheet, data);
   cells.forEach((cell, i) => {
     const [left, top] = sheet.places[i]!;
     for (let row = 0; row < cell.height; row++) {
       const from = row * cell.width * 3;
       data.set(cell.pixels.subarray(from, from + cell.width * 3), ((top + row) * sheet.width + left) * 3);
     }
-    write(cell.title, left, top + cell.height + TITLE.below, sheet, data);
+    writeTitle(cell.title, left, top + cell.height + TITLE.below, TITLE.height, sheet, data);
   });
 }
 
-/** Writes a title in strokes; a letter without strokes leaves a space. */
-function write(title: string, left: number, top: number, sheet: ContactLayout, data: Uint8Array): void {
-  const unit = TITLE.height / LETTER.height;
+/** What prints are laid on. */
+type Ground = Pick<ContactLayout, 'width' | 'height'>;
+
+/** Makes a sheet of `width * height * 3` bytes bare. */
+export function fillPaper(sheet: Ground, data: Uint8Array): void {
+  for (let i = 0; i < sheet.width * sheet.height; i++) data.set(PAPER, i * 3);
+}
+
+/** Writes a title in strokes, `height` px high; a letter without strokes leaves a space. */
+export function writeTitle(
+  title: string,
+  left: number,
+  top: number,
+  height: number,
+  sheet: Ground,
+  data: Uint8Array,
+): void {
+  const unit = height / LETTER.height;
+  const pen = (TITLE.stroke * height) / TITLE.height;
   [...title].forEach((letter, i) => {
     for (const run of strokesOf(letter))
       for (let k = 1; k < run.length; k++) {
         const [from, to] = [run[k - 1]!, run[k]!].map(
           ([x, y]) => [left + (i * LETTER.advance + x) * unit, top + y * unit] as const,
         ) as [readonly [number, number], readonly [number, number]];
-        stroke(from, to, sheet, data);
+        stroke(from, to, pen, sheet, data);
       }
   });
 }
@@ -77,19 +93,19 @@ function write(title: string, left: number, top: number, sheet: ContactLayout, d
 function stroke(
   [x1, y1]: readonly [number, number],
   [x2, y2]: readonly [number, number],
-  { width, height }: ContactLayout,
+  pen: number,
+  { width, height }: Ground,
   data: Uint8Array,
 ): void {
   const steps = Math.ceil(2 * Math.max(Math.abs(x2 - x1), Math.abs(y2 - y1))) + 1;
   for (let step = 0; step <= steps; step++) {
     const x = x1 + ((x2 - x1) * step) / steps;
     const y = y1 + ((y2 - y1) * step) / steps;
-    for (let row = Math.floor(y - TITLE.stroke); row <= y + TITLE.stroke; row++)
-      for (let column = Math.floor(x - TITLE.stroke); column <= x + TITLE.stroke; column++) {
+    for (let row = Math.floor(y - pen); row <= y + pen; row++)
+      for (let column = Math.floor(x - pen); column <= x + pen; column++) {
         const [dx, dy] = [column + 0.5 - x, row + 0.5 - y];
         const inside = row >= 0 && row < height && column >= 0 && column < width;
-        if (inside && dx * dx + dy * dy <= TITLE.stroke * TITLE.stroke)
-          data.set(INK, (row * width + column) * 3);
+        if (inside && dx * dx + dy * dy <= pen * pen) data.set(INK, (row * width + column) * 3);
       }
   }
 }

@@ -33,17 +33,18 @@ export async function contactSheet(
   }
 }
 
-/** A small proof of a job under a title. @throws BadInput when the job has no Proof node */
+/** A small proof of a job under a title, at most `longest` px each way. @throws BadInput when the job has no Proof node */
 export async function cellOf(
   job: Job,
   title: string,
   { engine, flag, onProgress }: TaskContext,
   tools: Tools,
+  longest: number = CELL,
 ): Promise<SheetCell> {
   const node = firstOf(job, 'proof');
   if (!node) throw new BadInput('the job has no Proof node to show; add one');
   const targets = [{ node, port: 'proof' }];
-  const scale = await scaleOf(job, { engine, flag, onProgress });
+  const scale = await scaleOf(job, longest, { engine, flag, onProgress });
   const run = await engine.evaluate({ job, targets, scale }, flag, onProgress);
   try {
     const { width, height, pixels } = run.values[0] as ProofValue;
@@ -56,7 +57,11 @@ export async function cellOf(
 }
 
 /** The smallest whole scale at which a print fits its cell. */
-async function scaleOf(job: Job, { engine, flag, onProgress }: TaskContext): Promise<number> {
+async function scaleOf(
+  job: Job,
+  longest: number,
+  { engine, flag, onProgress }: TaskContext,
+): Promise<number> {
   const node = firstOf(job, 'line-drawing');
   if (!node) return 1;
   const run = await engine.evaluate(
@@ -67,7 +72,7 @@ async function scaleOf(job: Job, { engine, flag, onProgress }: TaskContext): Pro
   const value = run.values[0]!;
   run.release();
   if (value.type !== 'drawing') return 1;
-  return Math.max(1, Math.ceil(Math.max(value.line.width, value.line.height) / CELL));
+  return Math.max(1, Math.ceil(Math.max(value.line.width, value.line.height) / longest));
 }
 
 /** Cells laid out on one sheet, as PNG. */

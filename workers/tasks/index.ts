@@ -1,6 +1,7 @@
 import { clientPicture } from './client-picture.ts';
 import { contactFiles } from './contact-files.ts';
 import { contactSheet } from './contact-sheet.ts';
+import { edition } from './edition.ts';
 import { ghost } from './ghost.ts';
 import { inkSets } from './ink-sets.ts';
 import { lineReport } from './line-report.ts';
@@ -25,6 +26,7 @@ export const tasks = {
   contactFiles,
   contactSheet,
   ghost,
+  edition,
   inkSets,
   lineReport,
   match,

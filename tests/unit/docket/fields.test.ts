@@ -12,7 +12,7 @@ describe('fields made from a schema', () => {
       as: 'number',
       name: 'sizeMm',
       title: 'Size',
-      help: 'Size of the largest blotches.',
+      help: 'Of a mottle, its largest blotches; of the others, from one blotch to the next.',
       usual: 0.35,
       least: 0.05,
       most: 20,

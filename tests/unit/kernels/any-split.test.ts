@@ -3,8 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { printModel } from '../../../src/ink/model.ts';
 import { proofTable } from '../../../src/ink/proof-table.ts';
 import { components } from '../../../workers/kernels/components.ts';
+import { levelShares, tileField } from '../../../workers/kernels/grain-field.ts';
+import { gatherTable } from '../../../workers/kernels/grain-table.ts';
+import { grainTile } from '../../../workers/kernels/grain-tile.ts';
 import { bandKernels } from '../../../workers/kernels/index.ts';
-import { latticeOf } from '../../../workers/kernels/lattice.ts';
+import { latticeOf, octavesOf } from '../../../workers/kernels/lattice.ts';
 import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
 import { emptyLabels, flatPlane, randomPicture, randomPlane, sharedBytes } from '../support/pictures.ts';
 import { randomOf, shuffled } from '../support/random.ts';
@@ -176,6 +179,23 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       extent: height,
     };
   },
+  deckle() {
+    const pixels = randomPlane(width * 3, height, 30).data;
+    const out = sharedBytes(PIXELS * 3);
+    const lattice = latticeOf(6);
+    const octaves = octavesOf(1, 3, 6, 0.1);
+    const edge = {
+      width,
+      height,
+      pixelMm: 0.1,
+      deckleMm: 1,
+      lattice,
+      octaves,
+      ground: [9, 99, 200],
+    } as const;
+    const run = (a: number, b: number) => bandKernels.deckle({ pixels, out, ...edge }, a, b);
+    return { run, reads: [pixels], writes: [out], extent: height };
+  },
   depth() {
     const columns = columnsTo(randomPicture(width, height, 0.05, 1).data, 255, 9, false);
     const out = new Uint8Array(PIXELS);
@@ -231,12 +251,17 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     return { run, reads: [labels, data, fills], writes: [out.data], extent: height };
   },
   grain() {
-    const plate = tones(3);
+    const plate = tones(4);
+    const near = tones(5);
     const out = plane();
-    const lattice = latticeOf(1);
-    const look = { pixelMm: 0.1, sizeMm: 0.6, strength: 0.8, hardness: 0.4, openSolids: 0.1, seed: 9 };
-    const run = (a: number, b: number) => bandKernels.grain({ plate, out, lattice, ...look }, a, b);
-    return { run, reads: [plate.data, lattice], writes: [out.data], extent: height };
+    const lattice = latticeOf(3);
+    const tile = grainTile('cloud');
+    const field = tileField(lattice, tile, 'cloud', 0.4, 9);
+    const shares = levelShares(field, [width * 0.05, height * 0.05]);
+    const strong = { near, table: gatherTable(shares, 20, 1, 0.1) };
+    const look = { field, pixelMm: 0.05, table: gatherTable(shares, 60, 0.5, 0.1), edge: strong };
+    const run = (a: number, b: number) => bandKernels.grain({ plate, out, ...look }, a, b);
+    return { run, reads: [plate.data, near.data, lattice, tile], writes: [out.data], extent: height };
   },
   grow() {
     const labels = someLabels().data;
@@ -255,6 +280,17 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) =>
       bandKernels.heavier({ line, columns, radius: 2.3, inverted: false, out }, a, b);
     return { run, reads: [line.data, columns], writes: [out.data], extent: height };
+  },
+  inkOnTooth() {
+    const [plate, texture, out] = [tones(31), tones(32), plane()];
+    const run = (a: number, b: number) => bandKernels.inkOnTooth({ plate, texture, take: 0.6, out }, a, b);
+    return { run, reads: [plate.data, texture.data], writes: [out.data], extent: height };
+  },
+  inkShare() {
+    const plate = randomPicture(width, height, 0.5, 4);
+    const out = plane();
+    const run = (a: number, b: number) => bandKernels.inkShare({ plate, reach: 5, least: 8, out }, a, b);
+    return { run, reads: [plate.data], writes: [out.data], extent: height };
   },
   labelEdges() {
     const labels = someLabels();
@@ -283,12 +319,68 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) => bandKernels.paperBlocks({ line, side: 5, levels }, a, b);
     return { run, reads: [line.data], writes: [levels], extent: 11 };
   },
+  paperNear() {
+    const share = tones(20);
+    const out = plane();
+    const run = (a: number, b: number) => bandKernels.paperNear({ share, out }, a, b);
+    return { run, reads: [share.data], writes: [out.data], extent: height };
+  },
   paperTexture() {
     const out = plane();
     const lattice = latticeOf(2);
-    const args = { out, lattice, pixelMm: 0.1, toothMm: 0.4, tooth: 0.6, fibres: 1, seed: 5 };
+    const look = {
+      tooth: 0.6,
+      toothMm: 0.4,
+      fibres: 1,
+      fibresAlong: [1, 0],
+      fibresSpread: 0.4,
+      flecks: 1,
+      flecksPerDm2: 900,
+      flecksMm: 1,
+      laid: 0.5,
+      laidMm: 0.9,
+      seed: 5,
+    } as const;
+    const args = { out, lattice, pixelMm: 0.1, look };
     const run = (a: number, b: number) => bandKernels.paperTexture(args, a, b);
     return { run, reads: [lattice], writes: [out.data], extent: height };
+  },
+  pressEdges() {
+    const [plate, near, wide, out] = [tones(21), tones(22), tones(23), plane()];
+    const lattice = latticeOf(4);
+    const octaves = octavesOf(0.5, 2, 4, 0.05);
+    const squeeze = { share: near, take: 0.3 };
+    const args = {
+      plate,
+      out,
+      squeeze,
+      flooding: { share: wide, give: 0.8 },
+      lattice,
+      octaves,
+      pixelMm: 0.05,
+    };
+    const run = (a: number, b: number) => bandKernels.pressEdges(args, a, b);
+    return { run, reads: [plate.data, near.data, wide.data], writes: [out.data], extent: height };
+  },
+  pressPrint() {
+    const [plate, out] = [tones(24), plane()];
+    const spots = (['speck', 'void', 'hickey'] as const).map((as, k) => ({
+      x: 1,
+      y: 0.6 + k,
+      radius: 0.6,
+      as,
+      seed: k,
+    }));
+    const repeats = [{ xx: -1, yy: 1, x0: width - 3, y0: 2, share: 0.2 } as const];
+    const map = {
+      data: Float32Array.from({ length: 20 }, (_, i) => 1 - i / 40),
+      width: 4,
+      height: 5,
+      cellMm: 0.9,
+    };
+    const args = { plate, out, pixelMm: 0.05, map, film: 0.9, repeats, spots };
+    const run = (a: number, b: number) => bandKernels.pressPrint(args, a, b);
+    return { run, reads: [plate.data, map.data], writes: [out.data], extent: height };
   },
   printLine() {
     const [fill, line, knockout, out] = [tones(6), tones(7), tones(8), plane()];
@@ -335,6 +427,12 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const args = { line, out, reach: 6, k: 0.3, half: 30, sure: 220 };
     const run = (a: number, b: number) => bandKernels.sauvola(args, a, b);
     return { run, reads: [line.data], writes: [out.data], extent: height };
+  },
+  scanTexture() {
+    const [tile, out] = [randomPlane(16, 16, 33), plane()];
+    const run = (a: number, b: number) =>
+      bandKernels.scanTexture({ tile, step: 0.37, strength: 1.5, out }, a, b);
+    return { run, reads: [tile.data], writes: [out.data], extent: height };
   },
   shrinkProof() {
     const from = sharedBytes(PIXELS * 3);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type GrainArgs, grain } from '../../../workers/kernels/grain.ts';
+import { grain } from '../../../workers/kernels/grain.ts';
+import { levelShares, mottleField } from '../../../workers/kernels/grain-field.ts';
+import { mottleTable } from '../../../workers/kernels/grain-table.ts';
 import { latticeOf } from '../../../workers/kernels/lattice.ts';
 import type { Plane } from '../../../workers/kernels/plane.ts';
 import { flatPlane, isFlat, percentOf } from '../support/pictures.ts';
@@ -9,13 +11,22 @@ const SIDE = 600;
 const PIXEL_MM = 25.4 / 200;
 const LATTICE = latticeOf(1);
 
-type Options = Partial<Pick<GrainArgs, 'strength' | 'hardness' | 'openSolids' | 'seed' | 'sizeMm'>>;
+interface Options {
+  strength?: number;
+  hardness?: number;
+  openSolids?: number;
+  seed?: number;
+  sizeMm?: number;
+}
 
 function grained(value: number, options: Options = {}): Plane {
   const plate = flatPlane(SIDE, SIDE, value);
   const out = flatPlane(SIDE, SIDE, 9);
-  const usual = { sizeMm: 0.6, strength: 0.35, hardness: 0.3, openSolids: 0, seed: 1 };
-  grain({ plate, out, lattice: LATTICE, pixelMm: PIXEL_MM, ...usual, ...options }, 0, SIDE);
+  const { sizeMm = 0.6, strength = 0.35, hardness = 0.3, openSolids = 0, seed = 1 } = options;
+  const field = mottleField(LATTICE, sizeMm, hardness, seed, PIXEL_MM);
+  const shares = levelShares(field, [SIDE * PIXEL_MM, SIDE * PIXEL_MM]);
+  const table = mottleTable(shares, strength, openSolids);
+  grain({ plate, out, field, pixelMm: PIXEL_MM, table }, 0, SIDE);
   return out;
 }
 

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PlatesValue } from '../../../workers/engine/values.ts';
-import type { Plane } from '../../../workers/kernels/plane.ts';
 import { reduceCoverage } from '../../../workers/kernels/reduce.ts';
 import { Bench } from '../support/engine.ts';
 import { defaultJob, type Settings, withRecipes, withSettings } from '../support/jobs.ts';
+import { likeness } from '../support/likeness.ts';
 import { drawnPlane, flatPlane, percentOf } from '../support/pictures.ts';
 
 const SIDE = 900;
@@ -24,21 +24,6 @@ function grained(settings: Settings, scale = 1): Promise<PlatesValue> {
   });
   const tinted = withRecipes(job, {}, { straw: 50, brick: 50, soot: 50 });
   return bench.value(tinted, 'plate-grain.plates', 'plates', scale);
-}
-
-/** How alike two planes wander about their means, -1..1. */
-function likeness(a: Plane, b: Plane): number {
-  const [meanA, meanB] = [a, b].map(({ data }) => percentOf(data) * 2.55);
-  let product = 0;
-  let squareA = 0;
-  let squareB = 0;
-  a.data.forEach((value, i) => {
-    const [u, v] = [value - meanA!, b.data[i]! - meanB!];
-    product += u * v;
-    squareA += u * u;
-    squareB += v * v;
-  });
-  return product / Math.sqrt(squareA * squareB);
 }
 
 const planesOf = (value: PlatesValue) => value.plates.map(({ coverage }) => coverage);

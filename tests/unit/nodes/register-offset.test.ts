@@ -40,7 +40,7 @@ const SPOT = drawnPlane(200, 120, (x, y) => (Math.abs(x - 159.5) < 4 && Math.abs
 
 /** How far the spot moves, px. */
 async function moved(shift: Settings, feedEdge = 'top', plate = 'brick'): Promise<[number, number]> {
-  const job = jobOf(SPOT, PPI, { feedEdge, offsets: { brick: shift } });
+  const job = jobOf(SPOT, PPI, { feedEdge, turnsAbout: 'middle', offsets: { brick: shift } });
   const [x, y] = centre(planeOf(await platesAt(job, 'register-offset'), plate));
   const [x0, y0] = centre(SPOT);
   return [x - x0, y - y0];
