@@ -5,6 +5,8 @@ import type { Field } from './fields.ts';
 import { GroupControl } from './GroupControl.tsx';
 import { HandEditsControl } from './HandEditsControl.tsx';
 import { PerPlateControl } from './PerPlateControl.tsx';
+import { PlateControl } from './PlateControl.tsx';
+import { RegionsControl } from './RegionsControl.tsx';
 import { ChoiceControl, FileControl, NumberControl, SeedControl, YesNoControl } from './SmallControls.tsx';
 
 const GREY: Lab = [50, 0, 0];
@@ -28,6 +30,10 @@ export function Control({ field, ...props }: ControlProps<Field>) {
       return <FileControl field={field} {...props} />;
     case 'hand-edits':
       return <HandEditsControl field={field} {...props} />;
+    case 'regions':
+      return <RegionsControl field={field} {...props} />;
+    case 'plate':
+      return <PlateControl field={field} {...props} />;
     case 'colour': {
       const lab = labSchema.safeParse(props.value);
       return <ColourControl label={props.label} lab={lab.data ?? GREY} commit={props.commit} />;

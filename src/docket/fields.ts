@@ -36,7 +36,7 @@ export interface GroupField extends Named {
 
 export interface PlainField extends Named {
   /** `unknown` is for shapes that need a form of their own. */
-  as: 'yes-no' | 'seed' | 'file' | 'colour' | 'hand-edits' | 'unknown';
+  as: 'yes-no' | 'seed' | 'file' | 'colour' | 'hand-edits' | 'regions' | 'plate' | 'unknown';
 }
 
 /** One setting as a form shows it. */
@@ -50,6 +50,9 @@ const UNITS: readonly [suffix: string, unit: string][] = [
   ['Deg', 'deg'],
   ['Percent', '%'],
 ];
+
+/** Lists that are made on the print. */
+const BY_HAND: ReadonlySet<string> = new Set(['edits', 'shapes', 'lines', 'marks']);
 
 /** The settings of a kind as fields, made from its schema. */
 export function fieldsOf(kind: NodeKind): Field[] {
@@ -71,7 +74,9 @@ function fieldOf(name: string, schema: Json): Field {
   const options = (schema.anyOf ?? []) as Json[];
   const nullable = options.some(({ type }) => type === 'null');
   const core = nullable ? options.find(({ type }) => type !== 'null')! : schema;
-  if (name === 'edits') return { ...named, as: 'hand-edits' };
+  if (core.type === 'array' && BY_HAND.has(name)) return { ...named, as: 'hand-edits' };
+  if (core.type === 'array' && name === 'regions') return { ...named, as: 'regions' };
+  if (core.type === 'string' && name === 'plate') return { ...named, as: 'plate' };
   if (name === 'seed') return { ...named, as: 'seed' };
   if (core.enum) return { ...named, as: 'choice', words: core.enum.map(String) };
   if (core.type === 'boolean') return { ...named, as: 'yes-no' };

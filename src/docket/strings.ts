@@ -18,6 +18,14 @@ export const strings = {
   yes: 'yes',
   no: 'no',
   noFile: 'no file yet: drop a picture on the window',
+  regions: {
+    count: (count: number) => (count === 1 ? 'one region' : `${count} regions`),
+    none: 'no region; choose some on the print first',
+    take: (count: number) => `take the ${count} chosen`,
+    words: (count: number) => `${count} regions`,
+    clear: 'none',
+  },
+  lastPlate: 'the last one printed',
   byHand: {
     count: (edits: number) => `${edits} by hand`,
     none: 'none',

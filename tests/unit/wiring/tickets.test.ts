@@ -21,7 +21,7 @@ describe('the summary of a ticket', () => {
   });
 
   it('names the first settings where none differs', () => {
-    expect(summary('plate-grain')).toBe('size 0.35\u00a0mm \u00b7 strength 35\u00a0%');
+    expect(summary('plate-grain')).toBe('mottle \u00b7 size 0.35\u00a0mm');
   });
 
   it('names the file of a drawing and the plates of an ink set', () => {
