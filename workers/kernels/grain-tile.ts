@@ -8,7 +8,7 @@ export type TileKind = 'cloud' | 'speckle' | 'fibre' | 'stipple';
 export const CELLS_A_PERIOD: Readonly<Record<TileKind, number>> = {
   cloud: 9.1,
   speckle: 7.2,
-  fibre: 9.8,
+  fibre: 7.2,
   stipple: 8.3,
 };
 
@@ -27,7 +27,9 @@ export function grainTile(kind: TileKind): Uint8Array<SharedArrayBuffer> {
   if (kind === 'cloud') for (let i = 0; i < PIXELS; i++) field[i] = chance(i, 11) - 0.5;
   if (kind === 'speckle') scatter(field);
   if (kind === 'fibre') strokes(field);
-  return levelsOf(kind === 'cloud' ? bandPass(field, 2, 2, 3) : bandPass(field, 2, 1, 3));
+  if (kind === 'cloud') return levelsOf(bandPass(field, 2, 2, 3));
+  const narrow = bandPass(field, 2, 1, 3);
+  return levelsOf(kind === 'fibre' ? bandPass(narrow, 2, 1, 3) : narrow);
 }
 
 const chance = (n: number, seed: number) => mix(n, seed) / 0x100000000;

@@ -1,8 +1,10 @@
+import { canonicalJson } from '../../src/graph/keys.ts';
 import { pressFaults as kind } from '../../src/nodes/press-faults.ts';
 import { evaluation, type Tools } from '../engine/evaluation.ts';
 import type { PlatesValue, PlateValue } from '../engine/values.ts';
 import { latticeOf, mix, octavesOf, seedOfSheet } from '../kernels/lattice.ts';
 import { mmToPx, type Plane, pxToMm } from '../kernels/plane.ts';
+import type { PressMapArgs } from '../kernels/press-map.ts';
 import type { PressPrintArgs } from '../kernels/press-print.ts';
 import { inkAbout } from './edge-of-ink.ts';
 import { keptWithin } from './kept-within.ts';
@@ -36,7 +38,7 @@ const STARVATION = 0.9;
 const STREAKS = 0.5;
 const PRESSURE = 0.4;
 /** Cells of the map: fine enough for streaks, and not too many on a large sheet. */
-const CELL_MM = 0.4;
+const CELL_MM = 0.5;
 const MOST_CELLS = 1200;
 
 /** The slow faults do not depend on the scale: they are worked out in mm. Null where there are none. */
@@ -58,8 +60,23 @@ async function mapOf(
   const height = Math.ceil(heightMm / cellMm);
   const seed = mix(order, settings.seed);
   const along = ALONG[settings.feedEdge];
-  const data = await tools.whole('pressMap', { width, height, cellMm, along, ...faults, seed });
+  const data = await mapData({ width, height, cellMm, along, ...faults, seed }, tools);
   return { data, width, height, cellMm };
+}
+
+/** Maps of the last plates: they are the same at every scale and for every sheet. */
+const maps = new Map<string, Promise<Float32Array>>();
+const MOST_MAPS = 12;
+
+function mapData(args: PressMapArgs, tools: Tools): Promise<Float32Array> {
+  const key = canonicalJson(args);
+  const known = maps.get(key);
+  if (known) return known;
+  if (maps.size >= MOST_MAPS) maps.delete(maps.keys().next().value!);
+  const made = tools.whole('pressMap', args);
+  maps.set(key, made);
+  made.catch(() => maps.delete(key));
+  return made;
 }
 
 /** Most that a rim's inner line loses, and how far out of its reach flooding goes where it is strongest. */
