@@ -51,6 +51,7 @@ export default defineConfig({
           name: 'node',
           include: ['tests/unit/**/*.test.ts', 'tests/outside/**/*.test.ts'],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {
