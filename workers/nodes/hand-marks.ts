@@ -3,6 +3,7 @@ import { evaluation } from '../engine/evaluation.ts';
 import { latticeOf } from '../kernels/lattice.ts';
 import type { Mark } from '../kernels/mark-plate.ts';
 import { mmToPx, pxToMm } from '../kernels/plane.ts';
+import { keptWithin } from './kept-within.ts';
 
 /** Marks of one job share a lattice; each starts elsewhere on it. */
 const LATTICE_SEED = 11;
@@ -31,10 +32,7 @@ export const handMarks = evaluation(kind, async ({ settings, inputs, tools }) =>
     const out = tools.plane(width, height);
     await tools.bands('markPlate', { plate: plate.coverage, out, marks, lattice, pixelMm }, height);
     if (!area) return { ...plate, coverage: out };
-    const kept = tools.plane(width, height);
-    const args = { before: plate.coverage, after: out, mask: area.mask, out: kept };
-    await tools.bands('within', args, height);
-    return { ...plate, coverage: kept };
+    return { ...plate, coverage: await keptWithin(plate.coverage, out, area.mask, tools) };
   });
   return { plates: { ...plates, plates: await Promise.all(marked) } };
 });

@@ -3,6 +3,7 @@ import { evaluation, type Tools } from '../engine/evaluation.ts';
 import { samePlates } from '../engine/same-plates.ts';
 import { mmToPx, type Plane } from '../kernels/plane.ts';
 import { columnDistances } from './column-distances.ts';
+import { keptWithin } from './kept-within.ts';
 
 /** Coverage of a pixel that lies wholly inside the line, past its soft edge. */
 const FULL = 255;
@@ -20,10 +21,7 @@ export const keyLine = evaluation(kind, async ({ settings, inputs, tools }) => {
     const taken = fillsOf(plate.id) === 'knocked-out' ? knockout : null;
     await tools.bands('printLine', { fill: plate.coverage, line, knockout: taken, tint, out }, line.height);
     if (!area) return { ...plate, coverage: out };
-    const kept = tools.plane(line.width, line.height);
-    const args = { before: plate.coverage, after: out, mask: area.mask, out: kept };
-    await tools.bands('within', args, line.height);
-    return { ...plate, coverage: kept };
+    return { ...plate, coverage: await keptWithin(plate.coverage, out, area.mask, tools) };
   });
   return { plates: { ...plates, plates: await Promise.all(printed) } };
 });

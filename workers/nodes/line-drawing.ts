@@ -5,9 +5,8 @@ import { physicalSize } from '../files/physical-size.ts';
 import type { Reading } from '../kernels/coverage.ts';
 import { mmToPx } from '../kernels/plane.ts';
 import type { Survey } from '../kernels/survey-line.ts';
+import { openAsset } from './open-picture.ts';
 
-/** No sound picture takes longer to open than this. */
-const LIMIT_MS = 60_000;
 /** A picture whose strongest mark stays below this coverage is an empty sheet. */
 const LEAST_MARK = 24;
 const LEAST_PX = 16;
@@ -18,10 +17,8 @@ const VECTOR_PPI = 600;
 
 export const lineDrawing = evaluation(kind, async ({ settings, tools }) => {
   if (!settings.asset) throw new BadInput('Line drawing has no file yet; choose a picture of the lines');
-  const { name, bytes } = tools.asset(settings.asset);
   const options = { vectorPpi: settings.ppi ?? VECTOR_PPI, widthMm: settings.widthMm ?? undefined };
-  const { head, pixels } = await tools.alone('openPicture', { bytes, name, options }, LIMIT_MS);
-  tools.adopt(pixels.buffer);
+  const { name, head, pixels } = await openAsset(settings.asset, options, tools);
   const { width, height, bands } = head;
   if (width < LEAST_PX || height < LEAST_PX)
     throw new BadInput(

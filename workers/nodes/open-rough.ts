@@ -1,9 +1,8 @@
 import { BadInput } from '../../src/graph/complaint.ts';
 import type { Tools } from '../engine/evaluation.ts';
 import type { RoughPicture } from '../kernels/shrink-rough.ts';
+import { openAsset } from './open-picture.ts';
 
-/** No sound picture takes longer to open than this. */
-const LIMIT_MS = 60_000;
 /** Longest side a rough is looked at with, px: colours of regions need no more. */
 const LONGEST = 2400;
 /** An SVG is drawn so wide, px, whatever size it says. */
@@ -11,9 +10,7 @@ const VECTOR = { widthMm: 1600, vectorPpi: 25.4 } as const;
 
 /** A rough, no larger than needed, and the name it came by. @throws BadInput when there are no colours to see */
 export async function openRough(asset: string, tools: Tools): Promise<{ rough: RoughPicture; name: string }> {
-  const { name, bytes } = tools.asset(asset);
-  const { head, pixels } = await tools.alone('openPicture', { bytes, name, options: VECTOR }, LIMIT_MS);
-  tools.adopt(pixels.buffer);
+  const { name, head, pixels } = await openAsset(asset, VECTOR, tools);
   const { width, height, bands } = head;
   for (const message of head.notes)
     tools.complain({ code: 'picture-note', severity: 'note', message: `${name}: ${message}` });

@@ -6,6 +6,7 @@ import type { PaperValue } from '../engine/values.ts';
 import type { PaperLook } from '../kernels/paper-texture.ts';
 import { mmToPx } from '../kernels/plane.ts';
 import { sineAndCosine } from '../kernels/turn.ts';
+import { openAsset } from './open-picture.ts';
 import { TEXTURE_DEPTH } from './texture-depth.ts';
 
 type Settings = SettingsOf<typeof kind>;
@@ -43,19 +44,14 @@ function directionOf(deg: number): [number, number] {
   return [cosine * cosine - sine * sine, 2 * sine * cosine];
 }
 
-/** No sound picture takes longer to open than this. */
-const LIMIT_MS = 60_000;
 /** Light is evened over this much: far broader than tooth and fibres. */
 const EVEN_MM = 6;
 /** A larger scan holds nothing new, and a sheet of it takes long to even. */
 const MOST_PIXELS = 30e6;
 
 async function scanOf(asset: string, settings: Settings, tools: Tools): Promise<PaperValue['scan']> {
-  const { name, bytes } = tools.asset(asset);
   const ppi = settings.scanPpi;
-  const options = { vectorPpi: ppi, widthMm: undefined };
-  const { head, pixels } = await tools.alone('openPicture', { bytes, name, options }, LIMIT_MS);
-  tools.adopt(pixels.buffer);
+  const { name, head, pixels } = await openAsset(asset, { vectorPpi: ppi }, tools);
   const { width, height, bands } = head;
   if (width * height > MOST_PIXELS)
     throw new BadInput(`${name}: ${width} x ${height} px is more paper than is needed; crop the scan`);

@@ -5,8 +5,9 @@ import { PLAIN } from '../kernels/coverage.ts';
 import type { Affine } from '../kernels/offset.ts';
 import { mmToPx } from '../kernels/plane.ts';
 import { sineAndCosine } from '../kernels/turn.ts';
+import { keptWithin } from './kept-within.ts';
+import { openAsset } from './open-picture.ts';
 
-const LIMIT_MS = 60_000;
 const VECTOR_PPI = 600;
 
 export const plateArt = evaluation(kind, async ({ settings, inputs, tools }) => {
@@ -18,10 +19,8 @@ export const plateArt = evaluation(kind, async ({ settings, inputs, tools }) => 
     throw new BadInput(
       `Plate art lies on the plate "${wanted}", which is not there; there are ${plates.plates.map(({ id }) => id).join(', ')}`,
     );
-  const { name, bytes } = tools.asset(settings.asset);
   const options = { vectorPpi: VECTOR_PPI, widthMm: settings.widthMm || plates.mm[0] };
-  const { head, pixels } = await tools.alone('openPicture', { bytes, name, options }, LIMIT_MS);
-  tools.adopt(pixels.buffer);
+  const { head, pixels } = await openAsset(settings.asset, options, tools);
   const art = tools.plane(head.width, head.height);
   await tools.bands('coverage', { pixels, bands: head.bands, reading: PLAIN, line: art }, head.height);
   tools.free(pixels);
@@ -41,9 +40,7 @@ export const plateArt = evaluation(kind, async ({ settings, inputs, tools }) => 
     { plate: plate.coverage, art, place, strength, does: settings.does, out },
     height,
   );
-  const kept = area ? tools.plane(width, height) : out;
-  if (area)
-    await tools.bands('within', { before: plate.coverage, after: out, mask: area.mask, out: kept }, height);
+  const kept = area ? await keptWithin(plate.coverage, out, area.mask, tools) : out;
   return {
     plates: {
       ...plates,

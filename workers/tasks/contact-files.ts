@@ -1,3 +1,4 @@
+import { openAsset } from '../nodes/open-picture.ts';
 import type { SheetCell } from './contact-cells.ts';
 import { sheetPng } from './contact-sheet.ts';
 import type { MadeFile, TaskContext } from './task.ts';
@@ -7,7 +8,7 @@ export interface ContactFilesInput {
   pictures: readonly { asset: string; title: string }[];
 }
 
-const LIMIT_MS = 60_000;
+const VECTOR_PPI = 150;
 /** Longest side of a picture on the sheet, px. */
 const CELL = 700;
 
@@ -21,10 +22,7 @@ export async function contactFiles(
     const cells: SheetCell[] = [];
     for (const [done, { asset, title }] of pictures.entries()) {
       onProgress({ node: title, done, of: pictures.length });
-      const { name, bytes } = tools.asset(asset);
-      const options = { vectorPpi: 150, widthMm: undefined };
-      const { head, pixels } = await tools.alone('openPicture', { bytes, name, options }, LIMIT_MS);
-      tools.adopt(pixels.buffer);
+      const { head, pixels } = await openAsset(asset, { vectorPpi: VECTOR_PPI }, tools);
       const { width, height, bands } = head;
       const scale = Math.max(1, Math.ceil(Math.max(width, height) / CELL));
       const [toWidth, toHeight] = [Math.ceil(width / scale), Math.ceil(height / scale)];

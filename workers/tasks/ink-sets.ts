@@ -1,6 +1,5 @@
-import { BadInput } from '../../src/graph/complaint.ts';
 import { findInkSets, type InkSetsInput, type RankedSets } from '../../src/ink/ink-sets.ts';
-import { stopIfRaised } from '../engine/cancel.ts';
+import { runSearch } from './run-search.ts';
 import type { TaskContext } from './task.ts';
 
 /** Sets tried before the engine looks after other work: some 20 ms of sets of three. */
@@ -11,24 +10,6 @@ const AT_ONCE = 8;
  *
  * @throws BadInput that says what to change
  */
-export async function inkSets(input: InkSetsInput, { flag, onProgress }: TaskContext): Promise<RankedSets> {
-  const search = findInkSets(input);
-  for (;;) {
-    stopIfRaised(flag);
-    const step = nextOf(search);
-    if (step.done) return step.value;
-    const { done, of } = step.value;
-    if (done % AT_ONCE !== 0) continue;
-    onProgress({ node: 'ink-sets', done, of });
-    await new Promise((resolve) => setTimeout(resolve));
-  }
-}
-
-function nextOf(search: ReturnType<typeof findInkSets>): ReturnType<typeof search.next> {
-  try {
-    return search.next();
-  } catch (error) {
-    if (error instanceof RangeError) throw new BadInput(error.message);
-    throw error;
-  }
+export function inkSets(input: InkSetsInput, context: TaskContext): Promise<RankedSets> {
+  return runSearch('ink-sets', findInkSets(input), AT_ONCE, context);
 }

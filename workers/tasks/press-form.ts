@@ -7,6 +7,7 @@ import { printModel } from '../../src/ink/model.ts';
 import { screenOf } from '../../src/ink/screen.ts';
 import { type Print, printOf } from '../../src/nodes/print.ts';
 import type { Tools } from '../engine/evaluation.ts';
+import { openPicture } from '../nodes/open-picture.ts';
 import type { MadeFile, TaskContext } from './task.ts';
 
 export interface PressFormInput {
@@ -16,7 +17,6 @@ export interface PressFormInput {
   ppi: number;
 }
 
-const LIMIT_MS = 60_000;
 const SCREEN_PPI = 150;
 
 /** The layout of a job's press test form. @throws BadInput when the job has no inks or the page no room */
@@ -118,13 +118,7 @@ async function plateFiles(
 /** An SVG drawn out, as RGB. */
 async function draw(svg: string, name: string, ppi: number, tools: Tools) {
   const bytes = new TextEncoder().encode(svg);
-  const options = { vectorPpi: ppi, widthMm: undefined };
-  const { head, pixels } = await tools.alone(
-    'openPicture',
-    { bytes, name: `${name}.svg`, options },
-    LIMIT_MS,
-  );
-  tools.adopt(pixels.buffer);
+  const { head, pixels } = await openPicture({ name: `${name}.svg`, bytes }, { vectorPpi: ppi }, tools);
   const { width, height, bands } = head;
   const data = tools.bytes(width * height * 3);
   for (let i = 0; i < width * height; i++)

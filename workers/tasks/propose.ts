@@ -7,10 +7,10 @@ import type { PlacedRegion } from '../../src/ink/colourways/classes.ts';
 import { type Proposal, proposing } from '../../src/ink/colourways/propose.ts';
 import { printModel } from '../../src/ink/model.ts';
 import { printOf } from '../../src/nodes/print.ts';
-import { stopIfRaised } from '../engine/cancel.ts';
 import { colourwayInUse } from '../engine/engine.ts';
 import type { RegionsValue } from '../engine/values.ts';
 import { firstOf } from './job-ends.ts';
+import { runSearch } from './run-search.ts';
 import type { TaskContext } from './task.ts';
 
 export interface ProposeInput {
@@ -47,22 +47,7 @@ export async function propose(input: ProposeInput, context: TaskContext): Promis
   const model = printModel(print.input);
   const labOf = (recipe: Recipe) => model.labOf(print.plates.map((plate) => (recipe[plate] ?? 0) / 100));
   const search = proposing({ regions, rules, groups: job.groups, pinned, labOf, count, seed });
-  for (;;) {
-    stopIfRaised(flag);
-    const step = nextOf(search);
-    if (step.done) return step.value;
-    onProgress({ node: 'propose', ...step.value });
-    await new Promise((resolve) => setTimeout(resolve));
-  }
-}
-
-function nextOf(search: ReturnType<typeof proposing>): ReturnType<typeof search.next> {
-  try {
-    return search.next();
-  } catch (error) {
-    if (error instanceof RangeError) throw new BadInput(error.message);
-    throw error;
-  }
+  return runSearch('propose', search, 1, context);
 }
 
 function placedOf({ table, ids }: RegionsValue, nowOf: (id: string) => string): PlacedRegion[] {

@@ -1,4 +1,5 @@
 import { BadInput } from '../../src/graph/complaint.ts';
+import { openAsset } from '../nodes/open-picture.ts';
 import type { TaskContext } from './task.ts';
 
 export interface SpotsInput {
@@ -8,8 +9,6 @@ export interface SpotsInput {
   spots: readonly { x: number; y: number; radius: number }[];
 }
 
-/** No sound picture takes longer to open than this. */
-const LIMIT_MS = 60_000;
 const VECTOR_PPI = 150;
 
 /**
@@ -23,10 +22,7 @@ export async function spots(
 ): Promise<[number, number, number][]> {
   const { tools, tidy } = engine.toolBox(flag);
   try {
-    const { name, bytes } = tools.asset(asset);
-    const options = { vectorPpi: VECTOR_PPI, widthMm: undefined };
-    const { head, pixels } = await tools.alone('openPicture', { bytes, name, options }, LIMIT_MS);
-    tools.adopt(pixels.buffer);
+    const { name, head, pixels } = await openAsset(asset, { vectorPpi: VECTOR_PPI }, tools);
     const { width, height, bands } = head;
     const discs = wanted.map(({ x, y, radius }) => ({
       x: x * width,
