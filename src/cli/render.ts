@@ -13,7 +13,7 @@ import { withEngine } from './with-engine.ts';
 import { jsonFile, writeFiles } from './write-files.ts';
 
 export const RENDER_USAGE =
-  'keyblock render JOB [--drawing FILE] [--rough FILE] [--colourway NAME] [--out DIR] [--formats png,grey-pdf,proof] [--workers N] [--json]';
+  'keyblock render JOB [--drawing FILE] [--rough FILE] [--colourway NAME] [--out DIR] [--formats png,grey-pdf,pdf,tiff,ora,proof,proof-jpeg,proof-pdf] [--workers N] [--json]';
 
 const OPTIONS = {
   drawing: { type: 'string' },
@@ -36,7 +36,7 @@ export async function render(args: string[], about: (file: string) => void): Pro
   const job = inColourway(sketched, values.colourway);
   const { report, made } = await withEngine(workers, async (client, options) => {
     for (const asset of assets) await client.addAsset(asset);
-    const rendered = await client.run('render', { job, formats, scale: 1 }, options);
+    const rendered = await client.run('render', { job, formats, scale: 1, madeAt: now() }, options);
     const memory = await client.memory();
     const whole: Report = { ...rendered.report, peakBytes: memory.processPeakBytes ?? memory.peakBytes };
     return { report: whole, made: rendered.files };
@@ -45,6 +45,12 @@ export async function render(args: string[], about: (file: string) => void): Pro
   if (values.json) process.stdout.write(`${JSON.stringify(report)}\n`);
   else process.stdout.write(summary(report, values.out));
   return codeOf(report.complaints);
+}
+
+/** The moment that files bear: `SOURCE_DATE_EPOCH` (reproducible-builds.org) where it is set. */
+function now(): string {
+  const fixed = Number(process.env.SOURCE_DATE_EPOCH);
+  return new Date(Number.isFinite(fixed) && fixed > 0 ? fixed * 1000 : Date.now()).toISOString();
 }
 
 async function withRoughFile(

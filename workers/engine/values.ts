@@ -2,6 +2,7 @@ import type { Ink, Lab, Stock } from '../../src/graph/inks.ts';
 import type { PortType } from '../../src/graph/ports.ts';
 import type { Fade, Recipe } from '../../src/graph/recipe.ts';
 import type { Printing } from '../../src/ink/model-input.ts';
+import type { SheetSettings } from '../../src/press/sheet.ts';
 import type { RoomFacts } from '../kernels/join-rooms.ts';
 import type { RegionMeasures } from '../kernels/measure-regions.ts';
 import type { Openings } from '../kernels/openings.ts';
@@ -164,6 +165,7 @@ export interface AreaValue extends Extent {
 
 export interface SheetValue {
   type: 'sheet';
+  settings: SheetSettings;
 }
 
 export type Value =

@@ -23,3 +23,10 @@ export function latinBytes(text: string): Uint8Array<ArrayBuffer> {
 export function latinText(bytes: Uint8Array): string {
   return String.fromCharCode(...bytes);
 }
+
+/** A whole number in four bytes, the highest first. */
+export function bigEndian(value: number): Uint8Array<ArrayBuffer> {
+  const bytes = new Uint8Array(4);
+  viewOf(bytes).setUint32(0, value);
+  return bytes;
+}

@@ -1,7 +1,12 @@
 import { decodePicture } from './decode.ts';
+import { encodeJpeg } from './encode-jpeg.ts';
 import { encodeLabelsPng, encodePng } from './encode-png.ts';
-import type { greyPdf } from './grey-pdf.ts';
+import { encodeFax, encodeTiff, type GreyPicture, type TiffDepth } from './encode-tiff.ts';
 import { inspectPicture, type PictureHead } from './inspect.ts';
+import { deflated } from './pdf/deflated.ts';
+import { greyPdf } from './pdf/grey-pdf.ts';
+import type { PressPdf } from './pdf/press-pdf.ts';
+import { proofPdf } from './pdf/proof-pdf.ts';
 
 interface OpenArgs {
   bytes: Uint8Array;
@@ -36,7 +41,14 @@ export const fileJobs = {
   encodePng,
   encodeLabelsPng: (args: LabelsArgs) =>
     encodeLabelsPng(args.labels, args.width, args.height, args.ppi, args.count),
-  greyPdf: async (args: Parameters<typeof greyPdf>[0]) => (await import('./grey-pdf.ts')).greyPdf(args),
+  encodeJpeg,
+  encodeTiff: ({ picture, depth }: { picture: GreyPicture; depth: TiffDepth }) => encodeTiff(picture, depth),
+  encodeFax,
+  deflated: (args: { data: Uint8Array; rowBytes: number; components: number }) =>
+    deflated(args.data, args.rowBytes, args.components),
+  greyPdf,
+  proofPdf,
+  pressPdf: async (args: PressPdf) => (await import('./pdf/press-pdf.ts')).pressPdf(args),
 };
 
 /** Jobs that get a worker of their own. */

@@ -1,4 +1,4 @@
-import { joinBytes, latinBytes, viewOf } from './bytes.ts';
+import { bigEndian, joinBytes, latinBytes } from './bytes.ts';
 import { crc32 } from './crc32.ts';
 
 /** Signature and IHDR, which always stand first. */
@@ -14,10 +14,4 @@ export function withChunk(png: Uint8Array, type: string, data: Uint8Array): Uint
     bigEndian(crc32(body)),
     png.subarray(AFTER_HEADER),
   ]);
-}
-
-function bigEndian(value: number): Uint8Array {
-  const bytes = new Uint8Array(4);
-  viewOf(bytes).setUint32(0, value);
-  return bytes;
 }

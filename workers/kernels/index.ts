@@ -9,10 +9,12 @@ import { deckle } from './deckle.ts';
 import { depth } from './depth.ts';
 import { eraseMarks } from './despeckle.ts';
 import { columnDistance, squaredDistance } from './distance.ts';
+import { drawMarks } from './draw-marks.ts';
 import { evenLight } from './even-light.ts';
 import { evenScan } from './even-scan.ts';
 import { fill } from './fill.ts';
 import { fillWalls } from './fill-walls.ts';
+import { filmSide } from './film-side.ts';
 import { findRecipes } from './find-recipes.ts';
 import { findRooms } from './find-rooms.ts';
 import { findTilt } from './find-tilt.ts';
@@ -23,8 +25,10 @@ import { grow } from './grow.ts';
 import { handLines } from './hand-lines.ts';
 import { heavier } from './heavier.ts';
 import { histogram } from './histogram.ts';
+import { inkLayer, multiplyLayers } from './ink-layer.ts';
 import { inkOnTooth } from './ink-on-tooth.ts';
 import { inkShare } from './ink-share.ts';
+import { interleave } from './interleave.ts';
 import { keepTopology } from './keep-topology.ts';
 import { labelEdges } from './label-edges.ts';
 import { layArt } from './lay-art.ts';
@@ -40,6 +44,7 @@ import { paperLight } from './paper-light.ts';
 import { paperNear } from './paper-near.ts';
 import { paperTexture } from './paper-texture.ts';
 import { fillPinholes, findPinholes } from './pinholes.ts';
+import { place } from './place.ts';
 import { pressEdges } from './press-edges.ts';
 import { pressMap } from './press-map.ts';
 import { pressPrint } from './press-print.ts';
@@ -77,21 +82,27 @@ export const bandKernels = {
   coverage,
   deckle,
   depth,
+  drawMarks,
   eraseMarks,
   evenLight,
   fill,
   fillPinholes,
+  filmSide,
   grain,
   grow,
   heavier,
+  inkLayer,
   inkOnTooth,
   inkShare,
+  interleave,
   labelEdges,
+  multiplyLayers,
   nearDistance,
   offset,
   paperBlocks,
   paperNear,
   paperTexture,
+  place,
   pressEdges,
   pressPrint,
   printLine,

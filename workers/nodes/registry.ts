@@ -13,6 +13,7 @@ import { plateArt } from './plate-art.ts';
 import { plateGrain } from './plate-grain.ts';
 import { pressFaults } from './press-faults.ts';
 import { pressFile } from './press-file.ts';
+import { pressSheet } from './press-sheet.ts';
 import { proof } from './proof.ts';
 import { regionTints } from './region-tints.ts';
 import { registerOffset } from './register-offset.ts';
@@ -36,6 +37,7 @@ export const evaluations: Evaluations = new Map(
     pressFaults,
     paperStock,
     proof,
+    pressSheet,
     pressFile,
   ].map((evaluation) => [evaluation.kind, evaluation]),
 );

@@ -100,15 +100,11 @@ async function plateFiles(
   const stem = `form-${at + 1}-${id}`;
   const { width, height, data } = await draw(plateSvg(layout, at), stem, ppi, tools);
   const grey = tools.bytes(width * height);
-  const coverage = tools.bytes(width * height);
-  for (let i = 0; i < grey.length; i++) {
-    grey[i] = data[i * 3]!;
-    coverage[i] = 255 - data[i * 3]!;
-  }
+  for (let i = 0; i < grey.length; i++) grey[i] = data[i * 3]!;
   const png = await tools.whole('encodePng', { width, height, bands: 1, data: grey, ppi });
   const title = `${job.name}, press test, plate ${at + 1}: ${id}`;
-  const pdf = await tools.whole('greyPdf', { width, height, data: coverage, ppi, title });
-  for (const view of [data, grey, coverage]) tools.free(view);
+  const pdf = await tools.whole('greyPdf', { width, height, grey, ppi, title });
+  for (const view of [data, grey]) tools.free(view);
   return [
     { name: `${stem}.png`, bytes: png },
     { name: `${stem}.pdf`, bytes: pdf },

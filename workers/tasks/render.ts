@@ -5,12 +5,14 @@ import { lintGraph } from '../../src/graph/wiring.ts';
 import { nodeKinds } from '../../src/nodes/registry.ts';
 import type { Tools } from '../engine/evaluation.ts';
 import type { PlatesValue, PlateValue, Value } from '../engine/values.ts';
-import { pressPdfName } from '../files/names.ts';
+import type { Plane } from '../kernels/plane.ts';
 import { feeding, firstOf, upstreamKind } from './job-ends.ts';
+import { inBox, layOut } from './press/laid-out.ts';
+import { PRESS_FORMATS, type PressFormat, pressFiles } from './press/press-files.ts';
 import { drawingOf, mm3, reportRegions } from './report-parts.ts';
 import type { MadeFile, TaskContext } from './task.ts';
 
-export const RENDER_FORMATS = ['png', 'grey-pdf', 'proof'] as const;
+export const RENDER_FORMATS = ['png', ...PRESS_FORMATS, 'proof', 'proof-jpeg', 'proof-pdf'] as const;
 export type RenderFormat = (typeof RENDER_FORMATS)[number];
 
 export interface RenderInput {
@@ -19,7 +21,11 @@ export interface RenderInput {
   formats: readonly RenderFormat[];
   /** 1 for full, n for a preview of 1/n. */
   scale: number;
+  /** Moment that press PDFs bear, ISO 8601 in UTC; the start of 1980, as in ZIPs, where left out. */
+  madeAt?: string;
 }
+
+const NO_DATE = '1980-01-01T00:00:00Z';
 
 export interface Rendered {
   files: MadeFile[];
@@ -42,24 +48,45 @@ export async function render(input: RenderInput, context: TaskContext): Promise<
     const value = (name: string): Value | undefined =>
       run.values[wanted.findIndex(([other]) => other === name)];
     const plates = value('plates') as PlatesValue;
-    const files = await filesOf(job, plates, value('proof'), formats, tools);
-    const reported = await reportPlates(plates, formats, tools);
-    const noProof = formats.includes('proof') && !targets.proof ? [NO_PROOF] : [];
+    const drawing = value('drawing');
+    const sheet = value('sheet');
+    const laid = layOut(
+      plates,
+      drawing?.type === 'drawing' ? drawing.artAt : 'trim',
+      sheet?.type === 'sheet' ? sheet.settings : undefined,
+      job.name,
+    );
+    const trimmed = await Promise.all(
+      plates.plates.map((plate) => inBox(plate, laid, laid.sheet.trim, tools)),
+    );
+    const pictures = await picturesOf(input, plates, trimmed, value('proof'), tools);
+    const reported = await reportPlates(plates, trimmed, formats, tools);
+    for (const plane of trimmed) tools.free(plane.data);
+    const pressFormats = formats.filter((format): format is PressFormat =>
+      PRESS_FORMATS.some((known) => known === format),
+    );
+    const press = await pressFiles(
+      { job, plates, laid, formats: pressFormats, madeAt: input.madeAt ?? NO_DATE },
+      tools,
+    );
+    const noProof = wantsProof(formats) && !targets.proof ? [NO_PROOF] : [];
     const report = {
       version: 1 as const,
-      drawing: drawingOf(value('drawing') ?? plates),
+      drawing: drawingOf(drawing ?? plates),
       regions: reportRegions(value('regions'), value('recipes')),
       plates: reported.plates,
       complaints: [
         ...run.complaints,
         ...lintGraph(job.graph, nodeKinds),
         ...reported.complaints,
+        ...laid.complaints,
+        ...press.complaints,
         ...noProof,
         ...complaints,
       ],
       timings: run.timings,
     };
-    return { files, report };
+    return { files: [...pictures, ...press.files], report };
   } finally {
     tidy();
     run.release();
@@ -72,6 +99,10 @@ const NO_PROOF: Complaint = {
   message: 'The job has no Proof node, so there is no proof; add one to see the print.',
 };
 
+function wantsProof(formats: readonly RenderFormat[]): boolean {
+  return formats.some((format) => format.startsWith('proof'));
+}
+
 function targetsOf(
   job: Job,
   formats: readonly RenderFormat[],
@@ -83,7 +114,8 @@ function targetsOf(
   const fill = upstreamKind(job, press, 'fill-plates');
   return {
     plates,
-    proof: formats.includes('proof') ? output(firstOf(job, 'proof'), 'proof') : null,
+    sheet: feeding(job, press, 'sheet'),
+    proof: wantsProof(formats) ? output(firstOf(job, 'proof'), 'proof') : null,
     regions: feeding(job, fill, 'regions'),
     recipes: feeding(job, fill, 'recipes'),
     drawing: output(upstreamKind(job, press, 'line-drawing'), 'drawing'),
@@ -99,50 +131,58 @@ function plateFile(plate: PlateValue): string {
   return `plate-${plate.order}-${plate.id}.png`;
 }
 
-async function filesOf(
-  job: Job,
+/** Plates as PNG, cut to their trim, and the proof. */
+async function picturesOf(
+  { job, formats }: RenderInput,
   plates: PlatesValue,
+  trimmed: readonly Plane[],
   proof: Value | undefined,
-  formats: readonly RenderFormat[],
   tools: Tools,
 ): Promise<MadeFile[]> {
-  const { ppi } = plates;
   const made: Promise<MadeFile>[] = [];
   const make = (name: string, bytes: Promise<Uint8Array>) =>
     made.push(bytes.then((done) => ({ name, bytes: done })));
-  for (const plate of plates.plates) {
-    const { width, height, data } = plate.coverage;
-    if (formats.includes('png')) make(plateFile(plate), greyPng(plate, ppi, tools));
-    if (formats.includes('grey-pdf')) {
-      const title = `${job.name}, plate ${plate.order}: ${plate.ink.name}`;
-      make(
-        pressPdfName(job.name, plates.mm, plate),
-        tools.whole('greyPdf', { width, height, data, ppi, title }),
-      );
-    }
-  }
+  if (formats.includes('png'))
+    for (const [i, plate] of plates.plates.entries())
+      make(plateFile(plate), greyPng(trimmed[i]!, plates.ppi, tools));
   if (proof?.type === 'proof') {
-    const { width, height, pixels } = proof;
-    make('proof.png', tools.whole('encodePng', { width, height, bands: 3, data: pixels, ppi, srgb: true }));
+    const { width, height, pixels, ppi } = proof;
+    const rgb = { width, height, data: pixels, ppi };
+    if (formats.includes('proof'))
+      make('proof.png', tools.whole('encodePng', { ...rgb, bands: 3, srgb: true }));
+    if (formats.includes('proof-jpeg')) make('proof.jpg', tools.whole('encodeJpeg', rgb));
+    if (formats.includes('proof-pdf'))
+      make('proof.pdf', tools.whole('proofPdf', { ...rgb, title: job.name }));
   }
   return Promise.all(made);
 }
 
 /** In the file 0 is solid and 255 is paper. */
-async function greyPng(plate: PlateValue, ppi: number, tools: Tools): Promise<Uint8Array> {
-  const { width, height } = plate.coverage;
+async function greyPng(plane: Plane, ppi: number, tools: Tools): Promise<Uint8Array> {
+  const { width, height } = plane;
   const grey = tools.plane(width, height);
   const table = Uint8Array.from({ length: 256 }, (_, v) => 255 - v);
-  await tools.bands('toneTable', { from: plate.coverage, to: grey, table }, height);
-  const bytes = await tools.whole('encodePng', { width, height, bands: 1, data: grey.data, ppi });
+  await tools.bands('toneTable', { from: plane, to: grey, table }, height);
+  const bytes = await tools.whole('encodePng', {
+    width,
+    height,
+    bands: 1,
+    data: grey.data,
+    ppi,
+  });
   tools.free(grey.data);
   return bytes;
 }
 
-async function reportPlates(plates: PlatesValue, formats: readonly RenderFormat[], tools: Tools) {
+async function reportPlates(
+  plates: PlatesValue,
+  trimmed: readonly Plane[],
+  formats: readonly RenderFormat[],
+  tools: Tools,
+) {
   const complaints: Complaint[] = [];
-  const rows = plates.plates.map(async (plate) => {
-    const mean = await tools.whole('mean', { data: plate.coverage.data });
+  const rows = plates.plates.map(async (plate, i) => {
+    const mean = await tools.whole('mean', { data: trimmed[i]!.data });
     if (mean === 0)
       complaints.push({
         code: 'plate-empty',

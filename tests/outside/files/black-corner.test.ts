@@ -1,9 +1,13 @@
-import { PDFDocument, PDFName, PDFRawStream } from '@cantoo/pdf-lib';
-import { unzlibSync } from 'fflate';
+import { readFileSync } from 'node:fs';
 import { PNG } from 'pngjs';
-import { expect, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import { encodePng } from '../../../workers/files/encode-png.ts';
-import { greyPdf } from '../../../workers/files/grey-pdf.ts';
+import { encodeTiff } from '../../../workers/files/encode-tiff.ts';
+import { greyPdf } from '../../../workers/files/pdf/grey-pdf.ts';
+import { Desk, digest, run } from './programs.ts';
+
+const desk = new Desk();
+afterAll(() => desk.remove());
 
 const PPI = 600;
 const MM_PER_INCH = 25.4;
@@ -50,23 +54,59 @@ test('a black square only top left is dark, top left and right in mm in another 
 });
 
 test('a black square only top left is dark, top left and right in mm in another reader of the PDF', async () => {
-  const data = Uint8Array.from({ length: WIDTH * HEIGHT }, (_, i) => (inSquare(i) ? 255 : 0));
-  const document = await PDFDocument.load(
-    greyPdf({ width: WIDTH, height: HEIGHT, data, ppi: PPI, title: 'corner' }),
+  const grey = Uint8Array.from({ length: WIDTH * HEIGHT }, (_, i) => (inSquare(i) ? 0 : 255));
+  const pdf = desk.file(
+    'corner.pdf',
+    await greyPdf({ width: WIDTH, height: HEIGHT, grey, ppi: PPI, title: 'corner' }),
   );
-  const page = document.getPage(0);
-  const streams = document.context
-    .enumerateIndirectObjects()
-    .map(([, object]) => object)
-    .filter((object) => object instanceof PDFRawStream);
-  const image = streams.find(({ dict }) => dict.has(PDFName.of('Width')))!;
-  const content = new TextDecoder().decode(streams.find((stream) => stream !== image)!.contents);
-  const [across, skewX, skewY, up, left, bottom] = content.match(/[\d.]+/g)!.map(Number);
-  expect([skewX, skewY, left, bottom]).toEqual([0, 0, 0, 0]);
-  expect([across, up]).toEqual([page.getMediaBox().width, page.getMediaBox().height]);
-  const mmPerPoint = MM_PER_INCH / 72;
-  const grey = unzlibSync(image.contents);
-  expect(grey[0]).toBe(0);
-  expect(grey.at(-1)).toBe(255);
-  expectCorner(darkBoxMm(grey, WIDTH, [(across! * mmPerPoint) / WIDTH, (up! * mmPerPoint) / HEIGHT]));
+  const size = /Page size:\s+([\d.]+) x ([\d.]+) pts/.exec(run('pdfinfo', pdf))!;
+  const png = `${desk.path}/corner.png`;
+  run('gs', '-q', '-dNOPAUSE', '-dBATCH', '-dSAFER', '-sDEVICE=pnggray', `-r${PPI}`, '-o', png, pdf);
+  const picture = PNG.sync.read(readFileSync(png));
+  const seen = picture.data.filter((_, i) => i % 4 === 0);
+  expect(digest(seen)).toBe(digest(grey));
+  const mmPerPixel = [1, 2].map((i) => (Number(size[i]) * MM_PER_INCH) / 72 / (i === 1 ? WIDTH : HEIGHT));
+  expectCorner(darkBoxMm(seen, WIDTH, mmPerPixel as [number, number]));
 });
+
+test.each(['grey', 'one-bit'] as const)(
+  'a black square only top left is dark, top left and right in mm in another reader of the %s TIFF',
+  async (depth) => {
+    const data = Uint8Array.from({ length: WIDTH * HEIGHT }, (_, i) => (inSquare(i) ? 0 : 255));
+    const bytes = await encodeTiff({ width: WIDTH, height: HEIGHT, data, ppi: PPI }, depth);
+    const tiff = desk.file(`${depth}.tif`, bytes);
+    const told = run('tiffinfo', tiff);
+    expect(told).toContain(`Compression Scheme: ${depth === 'grey' ? 'LZW' : 'CCITT Group 4'}`);
+    expect(told).toContain(`Bits/Sample: ${depth === 'grey' ? 8 : 1}`);
+    expect(told).toContain('Photometric Interpretation: min-is-black');
+    const ppi = /Resolution: ([\d.]+), ([\d.]+) pixels\/inch/.exec(told)!;
+    const seen = unpacked(tiff, depth === 'grey' ? 8 : 1);
+    expect(digest(seen)).toBe(digest(data));
+    const mmPerPixel = [MM_PER_INCH / Number(ppi[1]), MM_PER_INCH / Number(ppi[2])] as [number, number];
+    expectCorner(darkBoxMm(seen, WIDTH, mmPerPixel));
+  },
+);
+
+test('pages of a TIFF are the plates in their order', async () => {
+  const data = Uint8Array.from({ length: WIDTH * HEIGHT * 2 }, (_, i) => (i < WIDTH * HEIGHT ? 40 : 200));
+  const tiff = desk.file(
+    'pages.tif',
+    await encodeTiff({ width: WIDTH, height: HEIGHT, data, ppi: PPI }, 'grey'),
+  );
+  expect(run('tiffinfo', tiff).match(/Image Width: 480 Image Length: 720/g)).toHaveLength(2);
+  expect([unpacked(tiff, 8, 0)[0], unpacked(tiff, 8, 1)[0]]).toEqual([40, 200]);
+});
+
+/** Pixels of a page of a TIFF as libtiff's own tool unpacks them, 0 black .. 255 white. */
+function unpacked(tiff: string, bits: 1 | 8, page = 0): Uint8Array {
+  const flat = `${desk.path}/flat.tif`;
+  run('tiffcp', '-c', 'none', '-r', String(HEIGHT), `${tiff},${page}`, flat);
+  const bytes = readFileSync(flat);
+  const offset = Number(/\n\s*0: \[\s*(\d+),/.exec(run('tiffinfo', '-s', flat))![1]);
+  const rowBytes = Math.ceil((WIDTH * bits) / 8);
+  return Uint8Array.from({ length: WIDTH * HEIGHT }, (_, i) => {
+    const x = i % WIDTH;
+    const row = offset + Math.floor(i / WIDTH) * rowBytes;
+    return bits === 8 ? bytes[row + x]! : ((bytes[row + (x >> 3)]! >> (7 - (x & 7))) & 1) * 255;
+  });
+}

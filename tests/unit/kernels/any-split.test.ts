@@ -460,6 +460,53 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) => bandKernels.squaredDistance({ columns, width, out }, a, b);
     return { run, reads: [columns], writes: [out], extent: height };
   },
+  drawMarks() {
+    const out = plane();
+    const pieces = [
+      { shape: 'stroke', from: [3.2, 1.1], to: [width - 4.5, height - 2.3], width: 2.6 },
+      { shape: 'box', box: [5, 2.4, 20, 11.6], value: 128 },
+    ] as const;
+    const run = (a: number, b: number) => {
+      out.data.fill(7, a * width, b * width);
+      bandKernels.drawMarks({ plane: out, pieces }, a, b);
+    };
+    return { run, reads: [], writes: [out.data], extent: height };
+  },
+  filmSide() {
+    const [from, grey] = [tones(21), plane()];
+    const film = { plane: from, grey, mirrored: true, negative: true, oneBit: false };
+    const run = (a: number, b: number) => bandKernels.filmSide(film, a, b);
+    return { run, reads: [from.data], writes: [grey.data], extent: height };
+  },
+  inkLayer() {
+    const from = tones(22);
+    const to = sharedBytes(PIXELS * 4);
+    const run = (a: number, b: number) => bandKernels.inkLayer({ plane: from, ink: [200, 30, 90], to }, a, b);
+    return { run, reads: [from.data], writes: [to], extent: height };
+  },
+  interleave() {
+    const planes = [tones(23), tones(24), tones(25)];
+    const to = sharedBytes(PIXELS * 3);
+    const run = (a: number, b: number) => bandKernels.interleave({ planes, to }, a, b);
+    return { run, reads: planes.map(({ data }) => data), writes: [to], extent: height };
+  },
+  multiplyLayers() {
+    const planes = [tones(26), tones(27)];
+    const inks = [
+      [10, 200, 90],
+      [250, 20, 130],
+    ] as const;
+    const to = sharedBytes(PIXELS * 3);
+    const run = (a: number, b: number) =>
+      bandKernels.multiplyLayers({ planes, inks, paper: [250, 245, 230], to }, a, b);
+    return { run, reads: planes.map(({ data }) => data), writes: [to], extent: height };
+  },
+  place() {
+    const [from, to] = [tones(28), plane()];
+    const placed = { from, to, at: [-4, 7], box: [2, 3, width - 3, height - 1], beyond: 'edge' } as const;
+    const run = (a: number, b: number) => bandKernels.place(placed, a, b);
+    return { run, reads: [from.data], writes: [to.data], extent: height };
+  },
   toneTable() {
     const from = tones(10);
     const to = plane();
