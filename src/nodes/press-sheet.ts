@@ -4,8 +4,6 @@ import { choice, measure } from './settings.ts';
 
 const yesNo = (usual: boolean, title: string, help: string) =>
   z.boolean().default(usual).meta({ title, help });
-const sizeMm = z.number().min(20).max(2000);
-const shift = z.number().min(-500).max(500);
 
 export const pressSheet = defineNode({
   kind: 'press-sheet',
@@ -21,16 +19,23 @@ export const pressSheet = defineNode({
       title: 'Sheet',
       help: 'Fit: as large as trim, bleed and marks need. Own: the size below.',
     }),
-    ownMm: z.tuple([sizeMm, sizeMm]).default([297, 420]).meta({
-      title: 'Own size',
-      unit: 'mm',
-      help: 'Width and height of a sheet of your own.',
-    }),
-    shiftMm: z.tuple([shift, shift]).default([0, 0]).meta({
-      title: 'Shift on the sheet',
-      unit: 'mm',
-      help: 'From the middle to the right and down. On the back of a sheet it goes to the left.',
-    }),
+    own: z
+      .strictObject({
+        widthMm: measure('mm', 20, 2000, 297, { title: 'Width', help: 'Of a sheet of your own.' }),
+        heightMm: measure('mm', 20, 2000, 420, { title: 'Height', help: 'Of a sheet of your own.' }),
+      })
+      .prefault({})
+      .meta({ title: 'Own size', help: 'Of a sheet that is none of the common ones.' }),
+    shift: z
+      .strictObject({
+        rightMm: measure('mm', -500, 500, 0, { title: 'To the right', help: 'From the middle.' }),
+        downMm: measure('mm', -500, 500, 0, { title: 'Down', help: 'From the middle.' }),
+      })
+      .prefault({})
+      .meta({
+        title: 'Shift on the sheet',
+        help: 'Where the trim lies off the middle. On the back of a sheet right is left.',
+      }),
     bleedMm: measure('mm', 0, 30, 0, {
       title: 'Bleed',
       help: 'What prints beyond the trim, so that a cut a little off shows no paper.',

@@ -62,10 +62,10 @@ export function sheetPlan(
     trimMm[1] + 2 * bleedMm + slug[1] + slug[3],
   ] as const;
   const mm = settings.size === 'fit' ? around : sheetMm(settings, around);
-  const [shiftX, shiftY] = settings.shiftMm;
+  const { rightMm, downMm } = settings.shift;
   const side = settings.side === 'back' ? -1 : 1;
-  const left = (mm[0] - around[0]) / 2 + slug[0] + bleedMm + side * shiftX;
-  const top = (mm[1] - around[1]) / 2 + slug[1] + bleedMm + shiftY;
+  const left = (mm[0] - around[0]) / 2 + slug[0] + bleedMm + side * rightMm;
+  const top = (mm[1] - around[1]) / 2 + slug[1] + bleedMm + downMm;
   const trim: BoxMm = [left, top, left + trimMm[0], top + trimMm[1]];
   const plan = { mm, trim, bleed: grown(trim, bleedMm), markOffsetMm, slug };
   return { ...plan, troubles: troublesOf(plan, trimMm) };
@@ -107,8 +107,9 @@ export function footRows(settings: SheetSettings, widthMm: number, plates: numbe
 
 /** The chosen size, turned the way that holds what goes on it, else the way that lies like it. */
 function sheetMm(settings: SheetSettings, wanted: readonly [number, number]): readonly [number, number] {
+  const { widthMm, heightMm } = settings.own;
   const [w, h] =
-    settings.size === 'own' ? settings.ownMm : SHEET_SIZES[settings.size as keyof typeof SHEET_SIZES];
+    settings.size === 'own' ? [widthMm, heightMm] : SHEET_SIZES[settings.size as keyof typeof SHEET_SIZES];
   const fits = (a: number, b: number) => a >= wanted[0] && b >= wanted[1];
   if (fits(w, h) !== fits(h, w)) return fits(w, h) ? [w, h] : [h, w];
   return w <= h === wanted[0] <= wanted[1] ? [w, h] : [h, w];

@@ -48,7 +48,12 @@ describe('a sheet of a size', () => {
 
   it('has the picture in its middle, shifted to the right on the front and to the left on the back', () => {
     const left = (side: 'front' | 'back') =>
-      sheetPlan(sheet({ ...BARE, size: 'a4', shiftMm: [5, 2], side }), [100, 200], 'trim', labels(1)).trim;
+      sheetPlan(
+        sheet({ ...BARE, size: 'a4', shift: { rightMm: 5, downMm: 2 }, side }),
+        [100, 200],
+        'trim',
+        labels(1),
+      ).trim;
     expect(left('front')).toEqual([60, 50.5, 160, 250.5]);
     expect(left('back')).toEqual([50, 50.5, 150, 250.5]);
   });
@@ -59,7 +64,7 @@ describe('a sheet of a size', () => {
   });
 
   it('without room for the marks is told, and the marks that fall off are left out', () => {
-    const settings = sheet({ size: 'own', ownMm: [104, 154] });
+    const settings = sheet({ size: 'own', own: { widthMm: 104, heightMm: 154 } });
     const plan = sheetPlan(settings, [100, 150], 'trim', labels(1));
     expect(plan.troubles).toEqual([expect.stringContaining('marks do not fit')]);
     const marks = sheetMarks(settings, plan, labels(1));
