@@ -1,5 +1,6 @@
 import { BATCH_USAGE, batch } from './batch.ts';
 import { CHART_USAGE, chart } from './chart.ts';
+import { CHECK_USAGE, check } from './check.ts';
 import { EDITION_USAGE, edition } from './edition.ts';
 import { INK_SETS_USAGE, inkSets } from './ink-sets.ts';
 import { MATCH_USAGE, match } from './match.ts';
@@ -21,6 +22,7 @@ const COMMANDS: Record<string, { run: Command; usage: string }> = {
   redraw: { run: redraw, usage: REDRAW_USAGE },
   match: { run: match, usage: MATCH_USAGE },
   batch: { run: batch, usage: BATCH_USAGE },
+  check: { run: check, usage: CHECK_USAGE },
   chart: { run: chart, usage: CHART_USAGE },
   edition: { run: edition, usage: EDITION_USAGE },
   predict: { run: predict, usage: PREDICT_USAGE },

@@ -1,12 +1,11 @@
 import { basename } from 'node:path';
 import { RENDER_FORMATS, type RenderFormat } from '../../workers/client.ts';
 import { assetsInUse } from '../graph/assets.ts';
-import { BadInput } from '../graph/complaint.ts';
-import type { Job } from '../graph/job.ts';
 import { hashBytes } from '../graph/keys.ts';
 import type { Report } from '../graph/report.ts';
 import { withRough } from '../graph/with-rough.ts';
 import { readArguments, wholeOf } from './arguments.ts';
+import { inColourway } from './in-colourway.ts';
 import { BadUse, codeOf } from './outcome.ts';
 import { type OpenedJob, readBytes, readJob, withDrawing } from './read-job.ts';
 import { withEngine } from './with-engine.ts';
@@ -91,16 +90,6 @@ function formatsOf(text: string): RenderFormat[] {
       throw new BadUse(`--formats: there is no format "${name}"; choose among ${RENDER_FORMATS.join(', ')}`);
     return format;
   });
-}
-
-function inColourway(job: Job, wanted: string | undefined): Job {
-  if (wanted === undefined) return job;
-  const found = job.colourways.find(({ id, name }) => id === wanted || name === wanted);
-  if (!found) {
-    const names = job.colourways.map(({ name }) => `"${name}"`).join(', ');
-    throw new BadInput(`there is no colourway "${wanted}"; the job holds ${names}`);
-  }
-  return { ...job, colourway: found.id };
 }
 
 function summary(report: Report, folder: string): string {

@@ -65,6 +65,7 @@ export function newJob(name: string, graph: Graph, assets: Job['assets']): Job {
     register: { labelMap: null, next: 1, regions: [] },
     groups: [],
     press: null,
+    meant: [],
     pins: [],
     redraw: null,
     assets,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { meantSchema } from './complaint.ts';
 import { idSchema } from './inks.ts';
 import { pressSchema } from './press.ts';
 import { colourwaySchema } from './recipe.ts';
@@ -54,6 +55,8 @@ export const jobSchema = z
     groups: z.array(regionGroupSchema).max(1000).default([]),
     /** The press it prints on, as far as that is known. */
     press: pressSchema.nullable().default(null),
+    /** Faults of the press check that are meant. */
+    meant: z.array(meantSchema).max(10_000).default([]),
     /** Regions whose recipes no proposal changes. */
     pins: z.array(idSchema).max(100_000).default([]),
     /** What the last change of the drawing carried over; null where there was none or it was put away. */

@@ -34,6 +34,7 @@ import { labelEdges } from './label-edges.ts';
 import { layArt } from './lay-art.ts';
 import { markPlate } from './mark-plate.ts';
 import { mean } from './mean.ts';
+import { meanUnder } from './mean-under.ts';
 import { measureRegions } from './measure-regions.ts';
 import { measureWalls } from './measure-walls.ts';
 import { nearDistance } from './near-distance.ts';
@@ -65,6 +66,7 @@ import { shrinkRough } from './shrink-rough.ts';
 import { siftMarks } from './sift-marks.ts';
 import { solids } from './solids.ts';
 import { surveyLine } from './survey-line.ts';
+import { thinRuns } from './thin-runs.ts';
 import { toneTable } from './tone-table.ts';
 import { within } from './within.ts';
 
@@ -150,4 +152,6 @@ export const wholeKernels = {
   siftMarks,
   solids,
   surveyLine,
+  thinRuns,
+  meanUnder,
 };

@@ -8,6 +8,7 @@ import { lineReport } from './line-report.ts';
 import { match } from './match.ts';
 import { overview } from './overview.ts';
 import { picture } from './picture.ts';
+import { pressCheck } from './press/press-check.ts';
 import { pressForm } from './press-form.ts';
 import { propose } from './propose.ts';
 import { redraw } from './redraw.ts';
@@ -32,6 +33,7 @@ export const tasks = {
   match,
   overview,
   picture,
+  pressCheck,
   pressForm,
   propose,
   redraw,

@@ -72,7 +72,7 @@ export function withFindings(job: Job, { measured, curves }: FormFindings): Job 
 /** Notes a figure of the press as one's own test; null takes it out. */
 export function setFigure(figure: PressFigure, value: number | null): void {
   edit(texts.figureStep(texts.figures[figure]), (job) => {
-    const press: Press = job.press ?? { name: texts.ownPress, figures: {} };
+    const press: Press = job.press ?? { name: texts.ownPress, process: 'own', figures: {} };
     const { [figure]: _, ...others } = press.figures;
     const figures = value === null ? others : { ...others, [figure]: { value, source: 'own-test' as const } };
     return { ...job, press: { ...press, figures } };

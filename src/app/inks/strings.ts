@@ -1,3 +1,4 @@
+import { FIGURE_TITLES } from '../../press/profiles.ts';
 /** Every text of the sheet of inks. */
 export const inkTexts = {
   open: 'ink shelf',
@@ -93,14 +94,7 @@ export const inkTexts = {
     unknown: 'not known',
     none: '\u2013',
     ownPress: 'Own press',
-    figures: {
-      leastPositiveMm: 'Thinnest line',
-      leastReverseMm: 'Thinnest line left out',
-      toleranceAlongMm: 'Drift along the feed',
-      toleranceAcrossMm: 'Drift across the feed',
-      leastTintPercent: 'Palest tint',
-      mostTintPercent: 'Darkest tint',
-    },
+    figures: FIGURE_TITLES,
     figureStep: (figure: string) => `${figure} of the press`,
   },
   sets: {

@@ -9,6 +9,7 @@ import { jsonSchemas } from '../../../src/graph/json-schema.ts';
 import { hashBytes } from '../../../src/graph/keys.ts';
 import { regionsFileSchema, reportSchema } from '../../../src/graph/report.ts';
 import { surveySchema } from '../../../src/graph/survey.ts';
+import { meantOf } from '../../../src/press/meant.ts';
 import { THREE_INKS } from '../support/jobs.ts';
 import { GOOD_SVG, svgOf } from './drawings.ts';
 import { keyblock, Scratch } from './run.ts';
@@ -279,5 +280,43 @@ describe('nodes and schemas', () => {
         .sort(),
     );
     expect(json('schemas', 'job.schema.json').properties.format.const).toBe('keyblock-job');
+  });
+});
+
+describe('check', () => {
+  it('ends with 1 where a press would fail, and says where', async () => {
+    const job = sampler();
+    job.colourways[0]!.others = { straw: 6 };
+    scratch.file('pale.json', JSON.stringify(job));
+    const checked = await keyblock('check', inside('pale.json'), '--press', 'hand-screen');
+    expect(checked.code).toBe(1);
+    expect(checked.stdout).toMatch(/^Screen, by hand\n/);
+    expect(checked.stdout).toMatch(/error: .*\(at [\d.]+, [\d.]+ mm\)/);
+  });
+
+  it('ends with 0 once what fails is meant', async () => {
+    const { stdout } = await keyblock('check', inside('tray.json'), '--press', 'hand-screen', '--json');
+    const { complaints } = reportSchema.parse(JSON.parse(stdout));
+    const meant = complaints.filter(({ severity }) => severity === 'error').map(meantOf);
+    expect(meant.length).toBeGreaterThan(0);
+    scratch.file('meant.json', JSON.stringify({ ...sampler(), meant }));
+    const again = await keyblock('check', inside('meant.json'), '--press', 'hand-screen');
+    expect(again.code).toBe(0);
+    expect(again.stdout).toContain('meant: ');
+  });
+
+  it('writes no file, and takes a press from one', async () => {
+    const own = { name: 'The shed', figures: { leastPositiveMm: { value: 5, source: 'own-test' } } };
+    scratch.file('shed.json', JSON.stringify(own));
+    const before = scratch.list('.');
+    const checked = await keyblock('check', inside('tray.json'), '--press', inside('shed.json'));
+    expect(checked.stdout).toMatch(/^The shed\n/);
+    expect(checked.stdout).toContain('the press holds 5 mm');
+    expect(scratch.list('.')).toEqual(before);
+  });
+
+  it('says which presses there are', async () => {
+    const wrong = await keyblock('check', inside('tray.json'), '--press', 'mangle');
+    expect([wrong.code, wrong.stderr]).toEqual([2, expect.stringContaining('stencil, hand-screen')]);
   });
 });

@@ -188,6 +188,7 @@ describe('a good job', () => {
       register: { labelMap: null, next: 1, regions: [] },
       groups: [],
       press: null,
+      meant: [],
       pins: [],
       redraw: null,
       assets: {},
