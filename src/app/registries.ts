@@ -15,6 +15,7 @@ import { fileShortcuts } from './files/file-shortcuts.ts';
 import { Inks } from './inks/Inks.tsx';
 import { Colourways } from './panels/Colourways.tsx';
 import { Plates } from './panels/Plates.tsx';
+import { PressCheck } from './panels/press/PressCheck.tsx';
 import { Recipes } from './panels/Recipes.tsx';
 import { Redraw } from './panels/redraw/Redraw.tsx';
 import { Regions } from './panels/regions/Regions.tsx';
@@ -27,6 +28,7 @@ export const panels: readonly Panel[] = [
   { id: 'redraw', title: 'Redraw', column: 'left', Component: Redraw },
   { id: 'regions', title: 'Regions', column: 'left', Component: Regions },
   { id: 'rough', title: 'Rough', column: 'left', Component: Rough },
+  { id: 'press', title: 'Press check', column: 'left', Component: PressCheck },
   { id: 'recipes', title: 'Recipes', column: 'left', Component: Recipes },
   { id: 'wiring', title: 'Wiring', column: 'right', Component: Wiring },
   { id: 'docket', title: 'Docket', column: 'right', Component: Docket },

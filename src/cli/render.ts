@@ -12,7 +12,7 @@ import { withEngine } from './with-engine.ts';
 import { jsonFile, writeFiles } from './write-files.ts';
 
 export const RENDER_USAGE =
-  'keyblock render JOB [--drawing FILE] [--rough FILE] [--colourway NAME] [--out DIR] [--formats png,grey-pdf,pdf,tiff,ora,proof,proof-jpeg,proof-pdf] [--workers N] [--json]';
+  'keyblock render JOB [--drawing FILE] [--rough FILE] [--colourway NAME] [--out DIR] [--formats png,grey-pdf,pdf,tiff,ora,job-sheet,proof,proof-jpeg,proof-pdf] [--workers N] [--json]';
 
 const OPTIONS = {
   drawing: { type: 'string' },

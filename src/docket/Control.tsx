@@ -7,7 +7,14 @@ import { HandEditsControl } from './HandEditsControl.tsx';
 import { PerPlateControl } from './PerPlateControl.tsx';
 import { PlateControl } from './PlateControl.tsx';
 import { RegionsControl } from './RegionsControl.tsx';
-import { ChoiceControl, FileControl, NumberControl, SeedControl, YesNoControl } from './SmallControls.tsx';
+import {
+  ChoiceControl,
+  FileControl,
+  NumberControl,
+  SeedControl,
+  TextControl,
+  YesNoControl,
+} from './SmallControls.tsx';
 
 const GREY: Lab = [50, 0, 0];
 
@@ -32,6 +39,8 @@ export function Control({ field, ...props }: ControlProps<Field>) {
       return <HandEditsControl field={field} {...props} />;
     case 'regions':
       return <RegionsControl field={field} {...props} />;
+    case 'text':
+      return <TextControl field={field} {...props} />;
     case 'plate':
       return <PlateControl field={field} {...props} />;
     case 'colour': {

@@ -6,6 +6,7 @@ import type { ChoiceField, NumberField, PlainField } from './fields.ts';
 import { NumberInput } from './NumberInput.tsx';
 import { Slider } from './Slider.tsx';
 import { strings } from './strings.ts';
+import { TextInput } from './TextInput.tsx';
 
 /** A number: its input, and a slider where it has a range and always a value. */
 export function NumberControl({ field, label, value, describedBy, commit }: ControlProps<NumberField>) {
@@ -84,4 +85,19 @@ export function SeedControl({ field, label, value, describedBy, commit }: Contro
 export function FileControl({ value }: ControlProps<PlainField>) {
   const file = useJob((job) => (typeof value === 'string' ? job.assets[value]?.file : undefined));
   return <span className={styles.file}>{file ?? strings.noFile}</span>;
+}
+
+const LONGEST_TEXT = 120;
+
+/** A line of text. */
+export function TextControl({ label, value, commit }: ControlProps<PlainField>) {
+  return (
+    <TextInput
+      label={label}
+      value={typeof value === 'string' ? value : ''}
+      most={LONGEST_TEXT}
+      wrongText={strings.textLength(LONGEST_TEXT)}
+      commit={(text) => commit(text, text)}
+    />
+  );
 }

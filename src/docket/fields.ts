@@ -36,7 +36,7 @@ export interface GroupField extends Named {
 
 export interface PlainField extends Named {
   /** `unknown` is for shapes that need a form of their own. */
-  as: 'yes-no' | 'seed' | 'file' | 'colour' | 'hand-edits' | 'regions' | 'plate' | 'unknown';
+  as: 'yes-no' | 'seed' | 'file' | 'colour' | 'hand-edits' | 'regions' | 'plate' | 'text' | 'unknown';
 }
 
 /** One setting as a form shows it. */
@@ -92,6 +92,7 @@ function fieldOf(name: string, schema: Json): Field {
     };
   if (core.pattern?.includes('[0-9a-f]{64}')) return { ...named, as: 'file' };
   if (isColour(core)) return { ...named, as: 'colour' };
+  if (core.type === 'string' && name === 'fileNames') return { ...named, as: 'text' };
   if (core.type !== 'object') return { ...named, as: 'unknown' };
   if (typeof core.additionalProperties === 'object') {
     const value = fieldOf(name.replace(/Of$/, ''), core.additionalProperties as Json);

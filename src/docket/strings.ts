@@ -15,6 +15,7 @@ export const strings = {
   anotherOf: (title: string) => `Another ${title.toLowerCase()}`,
   asAbove: 'as above',
   asAboveStep: 'as above',
+  textLength: (most: number) => `Give 1 to ${most} letters.`,
   yes: 'yes',
   no: 'no',
   noFile: 'no file yet: drop a picture on the window',

@@ -3,6 +3,8 @@ import { z } from 'zod';
 /** Where a figure comes from, the most telling first. */
 export const FIGURE_SOURCES = ['own-test', 'printer', 'published', 'common-practice'] as const;
 
+export type FigureSource = (typeof FIGURE_SOURCES)[number];
+
 export const figureSchema = z.strictObject({ value: z.number(), source: z.enum(FIGURE_SOURCES) });
 
 /** Figures of a press by name; the unit ends the name. */

@@ -1,3 +1,4 @@
+import type { JobSheet } from '../../src/press/job-sheet.ts';
 import { decodePicture } from './decode.ts';
 import { encodeJpeg } from './encode-jpeg.ts';
 import { encodeLabelsPng, encodePng } from './encode-png.ts';
@@ -47,6 +48,7 @@ export const fileJobs = {
   deflated: (args: { data: Uint8Array; rowBytes: number; components: number }) =>
     deflated(args.data, args.rowBytes, args.components),
   greyPdf,
+  jobSheetPdf: async (sheet: JobSheet) => (await import('./pdf/job-sheet-pdf.ts')).jobSheetPdf(sheet),
   proofPdf,
   pressPdf: async (args: PressPdf) => (await import('./pdf/press-pdf.ts')).pressPdf(args),
 };

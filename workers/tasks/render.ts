@@ -3,16 +3,25 @@ import type { End, Job } from '../../src/graph/job.ts';
 import type { Report } from '../../src/graph/report.ts';
 import { lintGraph } from '../../src/graph/wiring.ts';
 import { nodeKinds } from '../../src/nodes/registry.ts';
+import { marked } from '../../src/press/meant.ts';
 import type { Tools } from '../engine/evaluation.ts';
 import type { PlatesValue, PlateValue, Value } from '../engine/values.ts';
 import type { Plane } from '../kernels/plane.ts';
 import { feeding, firstOf, upstreamKind } from './job-ends.ts';
+import { jobSheet } from './press/job-sheet.ts';
 import { inBox, layOut } from './press/laid-out.ts';
-import { PRESS_FORMATS, type PressFormat, pressFiles } from './press/press-files.ts';
+import { PRESS_FORMATS, type PressFormat, pressFiles, stockOf } from './press/press-files.ts';
 import { drawingOf, mm3, reportRegions } from './report-parts.ts';
 import type { MadeFile, TaskContext } from './task.ts';
 
-export const RENDER_FORMATS = ['png', ...PRESS_FORMATS, 'proof', 'proof-jpeg', 'proof-pdf'] as const;
+export const RENDER_FORMATS = [
+  'png',
+  ...PRESS_FORMATS,
+  'job-sheet',
+  'proof',
+  'proof-jpeg',
+  'proof-pdf',
+] as const;
 export type RenderFormat = (typeof RENDER_FORMATS)[number];
 
 export interface RenderInput {
@@ -49,6 +58,7 @@ export async function render(input: RenderInput, context: TaskContext): Promise<
       run.values[wanted.findIndex(([other]) => other === name)];
     const plates = value('plates') as PlatesValue;
     const drawing = value('drawing');
+    const madeAt = input.madeAt ?? NO_DATE;
     const sheet = value('sheet');
     const laid = layOut(
       plates,
@@ -61,32 +71,48 @@ export async function render(input: RenderInput, context: TaskContext): Promise<
     );
     const pictures = await picturesOf(input, plates, trimmed, value('proof'), tools);
     const reported = await reportPlates(plates, trimmed, formats, tools);
-    for (const plane of trimmed) tools.free(plane.data);
     const pressFormats = formats.filter((format): format is PressFormat =>
       PRESS_FORMATS.some((known) => known === format),
     );
-    const press = await pressFiles(
-      { job, plates, laid, formats: pressFormats, madeAt: input.madeAt ?? NO_DATE },
-      tools,
-    );
+    const press = await pressFiles({ job, plates, laid, formats: pressFormats, madeAt }, tools);
     const noProof = wantsProof(formats) && !targets.proof ? [NO_PROOF] : [];
     const report = {
       version: 1 as const,
       drawing: drawingOf(drawing ?? plates),
       regions: reportRegions(value('regions'), value('recipes')),
       plates: reported.plates,
-      complaints: [
-        ...run.complaints,
-        ...lintGraph(job.graph, nodeKinds),
-        ...reported.complaints,
-        ...laid.complaints,
-        ...press.complaints,
-        ...noProof,
-        ...complaints,
-      ],
+      complaints: marked(
+        [
+          ...run.complaints,
+          ...lintGraph(job.graph, nodeKinds),
+          ...reported.complaints,
+          ...laid.complaints,
+          ...press.complaints,
+          ...noProof,
+          ...complaints,
+        ],
+        job.meant,
+      ),
       timings: run.timings,
     };
-    return { files: [...pictures, ...press.files], report };
+    const sheetFile = formats.includes('job-sheet')
+      ? [
+          await jobSheet(
+            {
+              job,
+              plates,
+              trimmed,
+              laid,
+              rows: report.plates,
+              stock: stockOf(job),
+              faults: report.complaints,
+              madeAt,
+            },
+            tools,
+          ),
+        ]
+      : [];
+    return { files: [...pictures, ...press.files, ...sheetFile], report };
   } finally {
     tidy();
     run.release();

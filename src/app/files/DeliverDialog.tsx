@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Client } from '../../../workers/client.ts';
+import type { Client, RenderFormat } from '../../../workers/client.ts';
 import { plainFileName } from '../../graph/assets.ts';
 import { colourwayOf } from '../../store/edits.ts';
 import { useJob, useResults } from '../../store/hooks.ts';
@@ -7,20 +7,26 @@ import { ClientPictureForm, type PictureWish } from './ClientPictureForm.tsx';
 import styles from './DeliverButton.module.css';
 import sheet from './Dialog.module.css';
 import { Dialog } from './Dialog.tsx';
-import { faultsOf, pressZip } from './deliver.ts';
+import { faultsOf, pressZip, USUAL_FORMATS } from './deliver.ts';
+import { PressFormats } from './PressFormats.tsx';
+import { openPressSheet, sheetNodeOf } from './press-sheet-edits.ts';
 import { files as texts } from './strings.ts';
 import { type Delivery, useDelivery } from './use-delivery.ts';
+
+/** Kinds of file that film is exposed from. */
+const FILM: readonly RenderFormat[] = ['grey-pdf', 'tiff'];
 
 /** What is wrong, then the two things that can be delivered. */
 export function DeliverDialog({ client, onClose }: { client: Client; onClose(): void }) {
   const job = useJob((each) => each);
   const [wish, setWish] = useState<PictureWish | null>(null);
+  const [formats, setFormats] = useState<readonly RenderFormat[]>(USUAL_FORMATS);
   const { running, progress, said, failed, start, cancel } = useDelivery();
   const stem = plainFileName(`${job.name} - ${colourwayOf(job).name}`);
   const press = (): Delivery => ({
     name: `${stem}.zip`,
     type: 'application/zip',
-    make: (options) => pressZip(client, job, options),
+    make: (options) => pressZip(client, job, formats, options),
   });
   const picture = ({ widthPx, ground }: PictureWish): Delivery => ({
     name: `${stem}.png`,
@@ -37,9 +43,30 @@ export function DeliverDialog({ client, onClose }: { client: Client; onClose(): 
       <section className={styles.part}>
         <h3>{texts.deliver.press}</h3>
         <p className={sheet.quiet}>{texts.deliver.pressHelp}</p>
-        <button type="button" className={sheet.main} disabled={running} onClick={() => start(press())}>
+        <PressFormats chosen={formats} onChoose={setFormats} />
+        <p className={sheet.quiet}>{sheetNodeOf(job) === null && texts.deliver.sheetNone}</p>
+        <button
+          type="button"
+          className={sheet.plain}
+          onClick={() => {
+            openPressSheet(job);
+            onClose();
+          }}
+        >
+          {sheetNodeOf(job) === null ? texts.deliver.sheetAdd : texts.deliver.sheetSet}
+        </button>
+        {formats.some((format) => FILM.includes(format)) && (
+          <p className={sheet.quiet}>{texts.deliver.film}</p>
+        )}
+        <button
+          type="button"
+          className={sheet.main}
+          disabled={running || formats.length === 0}
+          onClick={() => start(press())}
+        >
           {texts.deliver.pressGo}
         </button>
+        {formats.length === 0 && <p className={sheet.fault}>{texts.deliver.nothing}</p>}
       </section>
       <section className={styles.part}>
         <h3>{texts.deliver.picture}</h3>

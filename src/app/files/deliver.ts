@@ -1,17 +1,21 @@
-import type { Client, TaskOptions } from '../../../workers/client.ts';
+import type { Client, RenderFormat, TaskOptions } from '../../../workers/client.ts';
 import { unshared } from '../../graph/archive.ts';
 import type { Complaint } from '../../graph/complaint.ts';
 import type { Job } from '../../graph/job.ts';
 import type { Report } from '../../graph/report.ts';
 
-/** Plates as PNG and grey PDF, the proof and the report, in one ZIP; its files are compressed already. */
+/** What is delivered when nobody has chosen. */
+export const USUAL_FORMATS: readonly RenderFormat[] = ['png', 'grey-pdf', 'proof'];
+
+/** Files for the press and the report, in one ZIP; its files are compressed already. */
 export async function pressZip(
   client: Client,
   job: Job,
+  formats: readonly RenderFormat[],
   options: TaskOptions,
 ): Promise<Uint8Array<ArrayBuffer>> {
-  const formats = ['png', 'grey-pdf', 'proof'] as const;
-  const { files, report } = await client.run('render', { job, formats, scale: 1 }, options);
+  const madeAt = new Date().toISOString();
+  const { files, report } = await client.run('render', { job, formats, scale: 1, madeAt }, options);
   const memory = await client.memory();
   const whole: Report = { ...report, peakBytes: memory.processPeakBytes ?? memory.peakBytes };
   const text = new TextEncoder().encode(`${JSON.stringify(whole, null, 2)}\n`);

@@ -309,3 +309,20 @@ it('gives the proof as JPEG with its profile and as PDF at its size', async () =
   const seen = PNG.sync.read(readFileSync(`${desk.path}/proof-000.png`));
   expect(digest(seen.data)).toBe(digest(PNG.sync.read(Buffer.from(bytesOf(made, 'proof.png'))).data));
 });
+
+it('gives a sheet for the printer that names order, sheet, marks, coverage and cautions', async () => {
+  const made = await make({ sheet: { bleedMm: 3, emulsion: 'down' } }, 'job-sheet');
+  const pdf = desk.file('job-sheet.pdf', bytesOf(made, 'job-sheet.pdf'));
+  expect(said('qpdf', '--check', pdf).code).toBe(0);
+  const text = run('pdftotext', '-layout', pdf, '-');
+  for (const { order, id, coveragePercent } of made.report.plates) {
+    expect(text).toMatch(new RegExp(`${order}\\s+(Straw|Brick|Soot)`));
+    expect(text).toContain(`plate "${id}"`);
+    expect(text).toContain(`covers ${coveragePercent.toFixed(1)} % of the trim`);
+  }
+  expect(text).toMatch(/Trim\s+30\.5 x 20\.3 mm, bleed 3 mm/);
+  expect(text).toMatch(/Marks\s+crop, register, names, colour bar/);
+  expect(text).toMatch(/Film\s+emulsion down/);
+  expect(text).toMatch(/ultraviolet.*\n.*data sheets/);
+  expect(run('pdfimages', '-list', pdf).trim().split('\n').slice(2)).toHaveLength(3);
+});

@@ -182,7 +182,7 @@ async function layers({ job, plates, laid }: PressOrder, tools: Tools): Promise<
 }
 
 /** The stock of the job's first Paper stock, or the usual one. */
-function stockOf(job: Job): Stock {
+export function stockOf(job: Job): Stock {
   const { lab, surface } = paperStock.settings.parse(
     nodeOf(job, firstOf(job, paperStock.kind))?.settings ?? {},
   );
