@@ -21,6 +21,7 @@ export type { MappedRegion, RegionMap } from './tasks/region-map.ts';
 export { RENDER_FORMATS, type Rendered, type RenderFormat } from './tasks/render.ts';
 export type { SpecksGone } from './tasks/specks.ts';
 export type { MadeFile } from './tasks/task.ts';
+export type { ReportedTrap, TrapReport } from './tasks/trap-report.ts';
 
 /** Shared memory for finished steps: enough for a 20 megapixel job in three inks with room to spare. */
 const USUAL_BUDGET_BYTES = 768 * 1024 * 1024;

@@ -17,6 +17,7 @@ import { pressSheet } from './press-sheet.ts';
 import { proof } from './proof.ts';
 import { regionTints } from './region-tints.ts';
 import { registerOffset } from './register-offset.ts';
+import { trap } from './trap.ts';
 
 /** Every node kind, in the order menus and help show them: as the sheet travels. */
 const ALL: readonly NodeKind[] = [
@@ -29,6 +30,7 @@ const ALL: readonly NodeKind[] = [
   regionTints,
   fillPlates,
   plateArt,
+  trap,
   handMarks,
   keyLine,
   plateGrain,

@@ -17,6 +17,7 @@ import { pressSheet } from './press-sheet.ts';
 import { proof } from './proof.ts';
 import { regionTints } from './region-tints.ts';
 import { registerOffset } from './register-offset.ts';
+import { trap } from './trap.ts';
 
 /** The pixel side of every node kind, by kind. */
 export const evaluations: Evaluations = new Map(
@@ -30,6 +31,7 @@ export const evaluations: Evaluations = new Map(
     regionTints,
     fillPlates,
     plateArt,
+    trap,
     handMarks,
     keyLine,
     plateGrain,

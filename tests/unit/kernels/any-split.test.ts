@@ -345,6 +345,16 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) => bandKernels.paperTexture(args, a, b);
     return { run, reads: [lattice], writes: [out.data], extent: height };
   },
+  plateSets() {
+    const plates = [tones(31), tones(32), tones(33)];
+    const out = new Uint16Array(PIXELS);
+    return {
+      run: (a, b) => bandKernels.plateSets({ plates, least: 90, out }, a, b),
+      reads: plates.map(({ data }) => data),
+      writes: [out],
+      extent: height,
+    };
+  },
   pressEdges() {
     const [plate, near, wide, out] = [tones(21), tones(22), tones(23), plane()];
     const lattice = latticeOf(4);
@@ -434,6 +444,21 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       bandKernels.scanTexture({ tile, step: 0.37, strength: 1.5, out }, a, b);
     return { run, reads: [tile.data], writes: [out.data], extent: height };
   },
+  setEdges() {
+    const sets = new Uint16Array(PIXELS);
+    bandKernels.plateSets(
+      { plates: [randomPicture(width, height, 0.2, 36)], least: 20, out: sets },
+      0,
+      height,
+    );
+    const out = new Uint8Array(PIXELS);
+    return {
+      run: (a, b) => bandKernels.setEdges({ sets, width, height, out }, a, b),
+      reads: [sets],
+      writes: [out],
+      extent: height,
+    };
+  },
   shrinkProof() {
     const from = sharedBytes(PIXELS * 3);
     from.forEach((_, i) => {
@@ -453,6 +478,26 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const args = { pixels, width, height, bands: 4, scale: 3, to };
     const run = (a: number, b: number) => bandKernels.shrinkRough(args, a, b);
     return { run, reads: [pixels], writes: [to.rgba], extent: to.height };
+  },
+  slack() {
+    const plates = [randomPicture(width, height, 0.5, 34), randomPicture(width, height, 0.1, 35)];
+    const sets = new Uint16Array(PIXELS);
+    bandKernels.plateSets({ plates, least: 20, out: sets }, 0, height);
+    const { data } = plates[1]!;
+    const toInk = columnsTo(data, 20, 9, false);
+    const toBare = new Uint16Array(PIXELS);
+    const bare = { lowest: 0, highest: 19, limit: 9, framed: false, out: toBare };
+    bandKernels.columnDistance({ data, width, height, ...bare }, 0, width);
+    const out = new Uint16Array(PIXELS);
+    const edges = new Uint8Array(PIXELS);
+    bandKernels.setEdges({ sets, width, height, out: edges }, 0, height);
+    const args = { sets, edges, width, height, plate: 1, toInk, toBare, reach: 9, out };
+    return {
+      run: (a, b) => bandKernels.slack(args, a, b),
+      reads: [sets, edges, toInk, toBare],
+      writes: [out],
+      extent: height,
+    };
   },
   squaredDistance() {
     const columns = columnsTo(randomPicture(width, height, 0.02, 1).data, 255, 65_534, true);
@@ -512,6 +557,31 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const to = plane();
     const run = (a: number, b: number) => bandKernels.toneTable({ from, to, table }, a, b);
     return { run, reads: [from.data, table], writes: [to.data], extent: height };
+  },
+  trap() {
+    const labels = emptyLabels(width, height);
+    for (let i = 0; i < PIXELS; i++)
+      labels.data[i] = 1 + ((Math.floor((i % width) / 9) + Math.floor(i / width / 7)) % 3);
+    const columns = new Uint16Array(new SharedArrayBuffer(PIXELS * 2));
+    const line = randomPicture(width, height, 0.7, 8);
+    const paper = { lowest: 0, highest: 127, limit: 5, framed: false };
+    bandKernels.columnDistance({ data: line.data, width, height, ...paper, out: columns }, 0, width);
+    const plates = [22, 23].map((seed) => ({ from: tones(seed), out: plane() }));
+    const rules = {
+      starts: Uint32Array.of(0, 0, 2, 3, 4),
+      targets: Uint32Array.of(2, 3, 3, 1),
+      radius: Float64Array.of(3.3, 5, 2, 4.5),
+      plates: Uint16Array.of(1, 3, 2, 3),
+      holdsBack: Uint8Array.of(0, 1, 0, 1),
+      reach: 5,
+    };
+    const args = { labels, plates, rules, cover: { line, columns, enough2: 2 } };
+    return {
+      run: (a, b) => bandKernels.trap(args, a, b),
+      reads: [labels.data, line.data, columns, ...plates.map(({ from }) => from.data)],
+      writes: plates.map(({ out }) => out.data),
+      extent: height,
+    };
   },
   within() {
     const [before, after, mask, out] = [tones(11), tones(12), tones(13), plane()];

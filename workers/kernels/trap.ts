@@ -1,0 +1,143 @@
+import { nearest } from './depth.ts';
+import type { LabelPlane, Plane } from './plane.ts';
+
+/** What is carried over borders: entries `starts[a]`..`starts[a + 1]` of region a, by rising target. */
+export interface TrapRules {
+  starts: Uint32Array;
+  /** The region whose pixels change. */
+  targets: Uint32Array;
+  /** Reach in px, from pixel to pixel. */
+  radius: Float64Array;
+  /** Bit i: plate i takes the greater coverage, or with `holdsBack` the lesser. */
+  plates: Uint16Array;
+  holdsBack: Uint8Array;
+  /** Greatest radius. */
+  reach: number;
+}
+
+export interface TrapArgs {
+  labels: LabelPlane;
+  plates: { from: Plane; out: Plane }[];
+  rules: TrapRules;
+  /** Where the line hides the border: distances to paper along columns, and the squared depth that is enough. */
+  cover: { line: Plane; columns: Uint16Array<SharedArrayBuffer>; enough2: number } | null;
+}
+
+/** Coverage from which a pixel is line. */
+const LINE = 128;
+
+/**
+ * Traps plates, for rows `from..to`: grey dilation (spread) and erosion (hold back) by a disc, each kept within the
+ * region it reaches into and begun only at the border of the two. Spreads come before hold-backs.
+ *
+ * Source of dilation and erosion: J. Serra, Image Analysis and Mathematical Morphology (1982) (from memory).
+ */
+export function trap(args: TrapArgs, from: number, to: number): void {
+  const { width, height } = args.labels;
+  for (const { from: fill, out } of args.plates)
+    out.data.set(fill.data.subarray(from * width, to * width), from * width);
+  const reach = Math.floor(args.rules.reach);
+  const first = Math.max(0, from - reach);
+  const end = Math.min(height, to + reach);
+  for (const holds of [0, 1]) {
+    if (!args.rules.holdsBack.includes(holds)) continue;
+    for (let y = first; y < end; y++) carryRow(args, y, holds, from, to);
+  }
+}
+
+/** Paints what starts at the border pixels of one row, runs of like pixels together. */
+function carryRow(args: TrapArgs, y: number, holds: number, from: number, to: number): void {
+  const { starts, targets, holdsBack } = args.rules;
+  const { width, height } = args.labels;
+  const labels = args.labels.data;
+  const row = y * width;
+  let entry = -1;
+  let x0 = 0;
+  let x1 = 0;
+  const found = [-1, -1, -1, -1];
+  for (let x = 0; x < width; x++) {
+    const i = row + x;
+    const own = labels[i]!;
+    const stop = starts[own + 1]!;
+    if (starts[own] === stop) continue;
+    const left = x > 0 ? labels[i - 1]! : own;
+    const right = x + 1 < width ? labels[i + 1]! : own;
+    const above = y > 0 ? labels[i - width]! : own;
+    const below = y + 1 < height ? labels[i + width]! : own;
+    if (left === own && right === own && above === own && below === own) continue;
+    if (args.cover && isCovered(args.cover, row, x, width)) continue;
+    found[0] = entryOf(starts[own]!, stop, targets, left);
+    found[1] = right === left ? -1 : entryOf(starts[own]!, stop, targets, right);
+    found[2] = above === left || above === right ? -1 : entryOf(starts[own]!, stop, targets, above);
+    found[3] =
+      below === left || below === right || below === above ? -1 : entryOf(starts[own]!, stop, targets, below);
+    for (const next of found) {
+      if (next < 0 || holdsBack[next] !== holds) continue;
+      if (next === entry && x === x1 + 1 && sameValues(args, next, i)) {
+        x1 = x;
+        continue;
+      }
+      if (entry >= 0) paint(args, entry, x0, x1, y, from, to);
+      entry = next;
+      x0 = x;
+      x1 = x;
+    }
+  }
+  if (entry >= 0) paint(args, entry, x0, x1, y, from, to);
+}
+
+function entryOf(start: number, stop: number, targets: Uint32Array, target: number): number {
+  let low = start;
+  let high = stop;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (targets[middle]! < target) low = middle + 1;
+    else high = middle;
+  }
+  return low < stop && targets[low] === target ? low : -1;
+}
+
+function isCovered(cover: NonNullable<TrapArgs['cover']>, row: number, x: number, width: number): boolean {
+  if (cover.line.data[row + x]! < LINE) return false;
+  return nearest(cover.columns, row, x, width, cover.enough2) > cover.enough2;
+}
+
+/** Whether a pixel and the one before it carry the same coverages. */
+function sameValues({ plates, rules }: TrapArgs, entry: number, i: number): boolean {
+  for (let p = 0; p < plates.length; p++) {
+    if (((rules.plates[entry]! >> p) & 1) === 0) continue;
+    const data = plates[p]!.from.data;
+    if (data[i] !== data[i - 1]) return false;
+  }
+  return true;
+}
+
+/** Carries the coverage of a run of pixels into the target region around it, within rows `from..to`. */
+function paint(
+  { labels: { width, data: labels }, plates, rules }: TrapArgs,
+  entry: number,
+  x0: number,
+  x1: number,
+  y: number,
+  from: number,
+  to: number,
+): void {
+  const radius = rules.radius[entry]!;
+  const target = rules.targets[entry]!;
+  const reach = Math.floor(radius);
+  for (let row = Math.max(from, y - reach); row < Math.min(to, y + reach + 1); row++) {
+    const half = Math.floor(Math.sqrt(radius * radius - (row - y) * (row - y)));
+    const first = row * width + Math.max(0, x0 - half);
+    const end = row * width + Math.min(width, x1 + half + 1);
+    for (let p = 0; p < plates.length; p++) {
+      if (((rules.plates[entry]! >> p) & 1) === 0) continue;
+      const out = plates[p]!.out.data;
+      const value = plates[p]!.from.data[y * width + x0]!;
+      if (rules.holdsBack[entry] === 1) {
+        for (let i = first; i < end; i++) if (labels[i] === target && out[i]! > value) out[i] = value;
+      } else {
+        for (let i = first; i < end; i++) if (labels[i] === target && out[i]! < value) out[i] = value;
+      }
+    }
+  }
+}
