@@ -15,7 +15,8 @@ export function plateSets({ plates, least, out }: PlateSetsArgs, from: number, t
   for (let y = from; y < to; y++) {
     const row = y * width;
     out.fill(0, row, row + width);
-    plates.forEach(({ data }, plate) => addPlate(data, 1 << plate, least, out, row, row + width));
+    for (const [plate, { data }] of plates.entries())
+      addPlate(data, 2 ** plate, least, out, row, row + width);
   }
 }
 
