@@ -3,6 +3,7 @@ import type { PortType } from '../../src/graph/ports.ts';
 import type { Fade, Recipe } from '../../src/graph/recipe.ts';
 import type { Printing } from '../../src/ink/model-input.ts';
 import type { SheetSettings } from '../../src/press/sheet.ts';
+import type { PlateScreen } from '../../src/press/screens.ts';
 import type { TrapDecision } from '../../src/press/trap-rule.ts';
 import type { RoomFacts } from '../kernels/join-rooms.ts';
 import type { RegionMeasures } from '../kernels/measure-regions.ts';
@@ -130,6 +131,8 @@ export interface RecipesValue {
 
 export interface PlateValue extends PlatePlace {
   coverage: Plane;
+  /** Where it went through Halftone: the dots it has or is to get. */
+  screen?: PlateScreen;
 }
 
 /** What was decided at the border of two regions. */
@@ -150,6 +153,8 @@ export interface PlatesValue extends Extent {
   printing: Printing;
   /** Where these plates went through Trap: every border between regions. */
   traps?: readonly TrapBorder[];
+  /** Where they went through Plate grain: its hardness, 0..100, the most of several. */
+  grainHardness?: number;
 }
 
 export interface PaperValue {

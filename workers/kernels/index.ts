@@ -64,6 +64,11 @@ import { roughColours } from './rough-colours.ts';
 import { sampleSpots } from './sample-spots.ts';
 import { sauvola } from './sauvola.ts';
 import { scanTexture } from './scan-texture.ts';
+import { screenAm } from './screen/am.ts';
+import { blueNoise } from './screen/blue-noise.ts';
+import { dotsThere } from './screen/dots-there.ts';
+import { enlarge } from './screen/enlarge.ts';
+import { screenFm } from './screen/fm.ts';
 import { setEdges } from './set-edges.ts';
 import { shrinkProof } from './shrink-proof.ts';
 import { shrinkRough } from './shrink-rough.ts';
@@ -92,6 +97,7 @@ export const bandKernels = {
   deckle,
   depth,
   drawMarks,
+  enlarge,
   eraseMarks,
   evenLight,
   fill,
@@ -123,6 +129,8 @@ export const bandKernels = {
   relabel,
   sauvola,
   scanTexture,
+  screenAm,
+  screenFm,
   setEdges,
   shrinkProof,
   shrinkRough,
@@ -136,6 +144,8 @@ export const bandKernels = {
 /** Kernels that need the whole picture at once and give back a result. */
 export const wholeKernels = {
   alignLines,
+  blueNoise,
+  dotsThere,
   countOverlaps,
   borderPlaces,
   borders,

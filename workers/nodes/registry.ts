@@ -3,6 +3,7 @@ import { area } from './area.ts';
 import { cleanLine } from './clean-line.ts';
 import { closedRegions } from './closed-regions.ts';
 import { fillPlates } from './fill-plates.ts';
+import { halftone } from './halftone.ts';
 import { handMarks } from './hand-marks.ts';
 import { inkSet } from './ink-set.ts';
 import { keyLine } from './key-line.ts';
@@ -35,6 +36,7 @@ export const evaluations: Evaluations = new Map(
     handMarks,
     keyLine,
     plateGrain,
+    halftone,
     registerOffset,
     pressFaults,
     paperStock,

@@ -9,6 +9,7 @@ import { grainTile } from '../../../workers/kernels/grain-tile.ts';
 import { bandKernels } from '../../../workers/kernels/index.ts';
 import { latticeOf, octavesOf } from '../../../workers/kernels/lattice.ts';
 import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
+import { cellThresholds, screenAxes } from '../../../workers/kernels/screen/am.ts';
 import { emptyLabels, flatPlane, randomPicture, randomPlane, sharedBytes } from '../support/pictures.ts';
 import { randomOf, shuffled } from '../support/random.ts';
 
@@ -201,6 +202,15 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const out = new Uint8Array(PIXELS);
     const args = { columns, width, table: table.slice(0, 40), beyond: 255, out };
     return { run: (a, b) => bandKernels.depth(args, a, b), reads: [columns], writes: [out], extent: height };
+  },
+  enlarge() {
+    const [from, out] = [tones(37), flatPlane(3 * width, 3 * height)];
+    return {
+      run: (a, b) => bandKernels.enlarge({ from, out, times: 3 }, a, b),
+      reads: [from.data],
+      writes: [out.data],
+      extent: 3 * height,
+    };
   },
   eraseMarks() {
     const labels = someLabels().data;
@@ -443,6 +453,29 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) =>
       bandKernels.scanTexture({ tile, step: 0.37, strength: 1.5, out }, a, b);
     return { run, reads: [tile.data], writes: [out.data], extent: height };
+  },
+  screenAm() {
+    const [plate, out] = [tones(38), plane()];
+    const tone = Uint16Array.from({ length: 256 }, (_, v) => v * 257);
+    const args = { plate, out, tone, axes: screenAxes(45, 15, 600), cell: cellThresholds('round') };
+    return {
+      run: (a, b) => bandKernels.screenAm(args, a, b),
+      reads: [plate.data, tone, args.cell],
+      writes: [out.data],
+      extent: height,
+    };
+  },
+  screenFm() {
+    const [plate, out] = [tones(39), plane()];
+    const tone = Uint16Array.from({ length: 256 }, (_, v) => v * 257);
+    const tile = Uint16Array.from({ length: 256 }, (_, i) => (i * 40503) & 0xffff);
+    const args = { plate, out, tone, tile, side: 16, dot: 3, shift: [5, 7] as const };
+    return {
+      run: (a, b) => bandKernels.screenFm(args, a, b),
+      reads: [plate.data, tone, tile],
+      writes: [out.data],
+      extent: height,
+    };
   },
   setEdges() {
     const sets = new Uint16Array(PIXELS);
