@@ -28,7 +28,8 @@ const LINE = 128;
 
 /**
  * Traps plates, for rows `from..to`: grey dilation (spread) and erosion (hold back) by a disc, each kept within the
- * region it reaches into and begun only at the border of the two. Spreads come before hold-backs.
+ * region it reaches into and begun only at pixels that touch it, if only by a corner. Spreads come
+ * after hold-backs: where both reach, no paper may show.
  *
  * Source of dilation and erosion: J. Serra, Image Analysis and Mathematical Morphology (1982) (from memory).
  */
@@ -39,7 +40,7 @@ export function trap(args: TrapArgs, from: number, to: number): void {
   const reach = Math.floor(args.rules.reach);
   const first = Math.max(0, from - reach);
   const end = Math.min(height, to + reach);
-  for (const holds of [0, 1]) {
+  for (const holds of [1, 0]) {
     if (!args.rules.holdsBack.includes(holds)) continue;
     for (let y = first; y < end; y++) carryRow(args, y, holds, from, to);
   }
@@ -54,24 +55,27 @@ function carryRow(args: TrapArgs, y: number, holds: number, from: number, to: nu
   let entry = -1;
   let x0 = 0;
   let x1 = 0;
-  const found = [-1, -1, -1, -1];
+  const up = y > 0 ? width : 0;
+  const down = y + 1 < height ? width : 0;
+  const around = new Uint32Array(8);
   for (let x = 0; x < width; x++) {
     const i = row + x;
     const own = labels[i]!;
     const stop = starts[own + 1]!;
     if (starts[own] === stop) continue;
-    const left = x > 0 ? labels[i - 1]! : own;
-    const right = x + 1 < width ? labels[i + 1]! : own;
-    const above = y > 0 ? labels[i - width]! : own;
-    const below = y + 1 < height ? labels[i + width]! : own;
-    if (left === own && right === own && above === own && below === own) continue;
-    if (args.cover && isCovered(args.cover, row, x, width)) continue;
-    found[0] = entryOf(starts[own]!, stop, targets, left);
-    found[1] = right === left ? -1 : entryOf(starts[own]!, stop, targets, right);
-    found[2] = above === left || above === right ? -1 : entryOf(starts[own]!, stop, targets, above);
-    found[3] =
-      below === left || below === right || below === above ? -1 : entryOf(starts[own]!, stop, targets, below);
-    for (const next of found) {
+    const left = x > 0 ? -1 : 0;
+    const right = x + 1 < width ? 1 : 0;
+    around[0] = labels[i + left]!;
+    around[1] = labels[i + right]!;
+    around[2] = labels[i - up]!;
+    around[3] = labels[i + down]!;
+    around[4] = labels[i - up + left]!;
+    around[5] = labels[i - up + right]!;
+    around[6] = labels[i + down + left]!;
+    around[7] = labels[i + down + right]!;
+    if (allAre(around, own) || (args.cover && isCovered(args.cover, row, x, width))) continue;
+    for (let k = 0; k < 8; k++) {
+      const next = around.indexOf(around[k]!) < k ? -1 : entryOf(starts[own]!, stop, targets, around[k]!);
       if (next < 0 || holdsBack[next] !== holds) continue;
       if (next === entry && x === x1 + 1 && sameValues(args, next, i)) {
         x1 = x;
@@ -84,6 +88,11 @@ function carryRow(args: TrapArgs, y: number, holds: number, from: number, to: nu
     }
   }
   if (entry >= 0) paint(args, entry, x0, x1, y, from, to);
+}
+
+function allAre(labels: Uint32Array, own: number): boolean {
+  for (let k = 0; k < 8; k++) if (labels[k] !== own) return false;
+  return true;
 }
 
 function entryOf(start: number, stop: number, targets: Uint32Array, target: number): number {

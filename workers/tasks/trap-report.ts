@@ -81,6 +81,7 @@ export async function trapReport(
       const id = (label: number) => regions.ids[label - 1]!;
       const overlap = does === 'none' ? null : overlapOf(tints[0], tints[1], border);
       const lab = overlap && model.labOf(overlap);
+      const recipe = (shares: readonly number[]) => recipeOfShares(shares.map(wholePercent), ids);
       return {
         between: [id(between[0]), id(between[1])],
         does,
@@ -90,8 +91,8 @@ export async function trapReport(
         sharedMm: mm3(border.sharedMm),
         reason,
         why: trapReasons[reason],
-        recipes: [recipeOfShares(tints[0], ids), recipeOfShares(tints[1], ids)],
-        overlap: overlap && lab && { recipe: recipeOfShares(overlap, ids), lab, ...screenOf(lab) },
+        recipes: [recipe(tints[0]), recipe(tints[1])],
+        overlap: overlap && lab && { recipe: recipe(overlap), lab, ...screenOf(lab) },
         placeMm: placeOf(places[k]!),
       };
     });
@@ -100,4 +101,9 @@ export async function trapReport(
     tidy();
     run.release();
   }
+}
+
+/** A share to a whole percent: coverage has 255 steps, so that 35 % comes back as 34.9. */
+function wholePercent(share: number): number {
+  return Math.round(share * 100) / 100;
 }

@@ -7,14 +7,14 @@ export function slowTrap(labels: LabelPlane, plates: readonly Plane[], rules: Tr
   const outs = plates.map((plate) => new Uint8Array(plate.data));
   const at = (x: number, y: number) =>
     x < 0 || y < 0 || x >= width || y >= height ? -1 : data[y * width + x]!;
-  for (const holdsBack of [0, 1])
+  for (const holdsBack of [1, 0])
     for (let source = 1; source < rules.starts.length - 1; source++)
       for (let k = rules.starts[source]!; k < rules.starts[source + 1]!; k++) {
         if (rules.holdsBack[k] !== holdsBack) continue;
         const target = rules.targets[k]!;
         const edge = [...data.keys()].filter((i) => {
           const [x, y] = [i % width, Math.floor(i / width)];
-          const around = [at(x - 1, y), at(x + 1, y), at(x, y - 1), at(x, y + 1)];
+          const around = [-1, 0, 1].flatMap((dy) => [-1, 0, 1].map((dx) => at(x + dx, y + dy)));
           return data[i] === source && around.includes(target);
         });
         for (const i of edge)
