@@ -37,12 +37,12 @@ export function withTrap(job: Job): Job {
 
 /** The job with Trap as wide as this everywhere. */
 export function withTrapWidth(job: Job, widthMm: number): Job {
-  return changedTrap(withTrap(job), (settings) => ({ ...settings, widthMm }));
+  return changedNodes(withTrap(job), trap.kind, (settings) => ({ ...settings, widthMm }));
 }
 
 /** The job with a trap of its own width at the border of two regions. */
 export function withPairWidth(job: Job, between: readonly [string, string], widthMm: number): Job {
-  return changedTrap(withTrap(job), (settings) => {
+  return changedNodes(withTrap(job), trap.kind, (settings) => {
     const { pairs } = trap.settings.parse(settings);
     const others = pairs.filter(({ between: pair }) => !between.every((id) => pair.includes(id)));
     return { ...settings, pairs: [...others, { between: [between[0], between[1]], widthMm }] };
@@ -51,9 +51,10 @@ export function withPairWidth(job: Job, between: readonly [string, string], widt
 
 type Settings = Job['graph']['nodes'][number]['settings'];
 
-function changedTrap(job: Job, change: (settings: Settings) => Settings): Job {
+/** The job with the settings of all nodes of a kind changed. */
+export function changedNodes(job: Job, kind: string, change: (settings: Settings) => Settings): Job {
   const nodes = job.graph.nodes.map((node) =>
-    node.kind === trap.kind ? { ...node, settings: change(node.settings) } : node,
+    node.kind === kind ? { ...node, settings: change(node.settings) } : node,
   );
   return { ...job, graph: { ...job.graph, nodes } };
 }

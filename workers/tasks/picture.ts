@@ -5,8 +5,12 @@ import { feeding, firstOf } from './job-ends.ts';
 import { mapColours } from './map-colours.ts';
 import type { TaskContext } from './task.ts';
 
-/** The proof, the regions as a map, or one plate as it enters the Press file. */
-export type Show = { view: 'proof' } | { view: 'regions' } | { view: 'plate'; plate: string };
+/** The proof, the regions as a map, the proof gone pale for marks of register slack, or one plate as it enters the Press file. */
+export type Show =
+  | { view: 'proof' }
+  | { view: 'regions' }
+  | { view: 'slack' }
+  | { view: 'plate'; plate: string };
 
 export interface PictureInput {
   job: Job;
@@ -65,6 +69,10 @@ function pixelsOf(values: Value[], show: Show): Pick<Picture, 'width' | 'height'
     const { width, height, ppi, pixels } = values[0] as ProofValue;
     return { width, height, ppi, pixels: opaque(pixels) };
   }
+  if (show.view === 'slack') {
+    const { width, height, ppi, pixels } = values[0] as ProofValue;
+    return { width, height, ppi, pixels: pale(opaque(pixels)) };
+  }
   const { plates, ppi } = values[0] as PlatesValue;
   const plate = plates.find(({ id }) => id === show.plate);
   if (!plate) {
@@ -101,6 +109,15 @@ function opaque(rgb: Uint8Array): Uint8ClampedArray<ArrayBuffer> {
     rgba[to + 2] = rgb[from + 2]!;
     rgba[to + 3] = 255;
   }
+  return rgba;
+}
+
+/** How much of a proof is left under marks. */
+const LEFT_PALE = 0.3;
+
+/** The same colours, most of the way to white; changes what it is given. */
+function pale(rgba: Uint8ClampedArray<ArrayBuffer>): Uint8ClampedArray<ArrayBuffer> {
+  for (let i = 0; i < rgba.length; i++) rgba[i] = 255 - LEFT_PALE * (255 - rgba[i]!);
   return rgba;
 }
 

@@ -1,7 +1,8 @@
 import type { Job } from '../../src/graph/job.ts';
 import { screenOf } from '../../src/ink/screen.ts';
 import { paperStock } from '../../src/nodes/paper-stock.ts';
-import type { SlackBorder, SlackLeast, SlackReport, SlackWay } from '../../src/press/slack.ts';
+import type { SlackBorder, SlackLeast, SlackReport, SlackWay, Tolerance } from '../../src/press/slack.ts';
+import { toleranceOf } from '../../src/press/tolerance.ts';
 import type { Tools } from '../engine/evaluation.ts';
 import type { DrawingValue, PlatesValue, RegionsValue } from '../engine/values.ts';
 import { type LabelPlane, mmToPx, type Plane, pxToMm } from '../kernels/plane.ts';
@@ -24,6 +25,8 @@ export interface RegisterSlackInput {
   job: Job;
   /** Farther than this nothing is looked for; 2 mm when left out. */
   reachMm?: number;
+  /** What the map is drawn for; the job's own when left out. */
+  tolerance?: Tolerance;
 }
 
 export interface RegisterSlack {
@@ -40,7 +43,7 @@ export interface RegisterSlack {
  * @throws BadInput when no plates of fills reach the Press file
  */
 export async function registerSlack(
-  { job, reachMm = REACH_MM }: RegisterSlackInput,
+  { job, reachMm = REACH_MM, tolerance = toleranceOf(job) }: RegisterSlackInput,
   context: TaskContext,
 ): Promise<RegisterSlack> {
   const { engine, flag, onProgress } = context;
@@ -67,7 +70,7 @@ export async function registerSlack(
       faults.push({ points, shown: shownByGroup(points, plate, width, shown) });
     }
     const report = reportOf(faults, plates, regions, reach);
-    return { report, map: drawSlack(faults, planes[0]!, plates.ppi) };
+    return { report, map: drawSlack(faults, planes[0]!, plates.ppi, tolerance) };
   } finally {
     tidy();
     run.release();
