@@ -33,15 +33,16 @@ export const halftone = evaluation(kind, async ({ settings, inputs, scale, tools
   const ppi = plates.ppi * times;
   const dotPx = Math.max(1, Math.round(mmToPx(settings.dotMm, ppi)));
   const dotMm = settings.how === 'screened' && scale === 1 ? pxToMm(dotPx, ppi) : settings.dotMm;
-  const screened = plates.plates.map(async (plate, i) => {
+  const screened: PlateValue[] = [];
+  for (const [i, plate] of plates.plates.entries()) {
     const screen = screenOf({ ...settings, dotMm }, plate, angles[i]!);
     const coverage =
       settings.how === 'screened' && scale === 1
         ? await dots(plate, tones[i]!, { settings, screen, times, ppi, dotPx }, tools)
         : await tinted(plate.coverage, tones[i]!, settings, tools);
-    return { ...plate, coverage, screen };
-  });
-  return { plates: { ...plates, ppi, plates: await Promise.all(screened) } };
+    screened.push({ ...plate, coverage, screen });
+  }
+  return { plates: { ...plates, ppi, plates: screened } };
 });
 
 function screenOf(settings: Settings, plate: PlateValue, angle: number): PlateScreen {
