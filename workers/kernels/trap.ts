@@ -40,29 +40,45 @@ export function trap(args: TrapArgs, from: number, to: number): void {
   const reach = Math.floor(args.rules.reach);
   const first = Math.max(0, from - reach);
   const end = Math.min(height, to + reach);
-  for (const holds of [1, 0]) {
-    if (!args.rules.holdsBack.includes(holds)) continue;
-    for (let y = first; y < end; y++) carryRow(args, y, holds, from, to);
-  }
+  const runs: Run[] = [];
+  for (let y = first; y < end; y++) findRuns(args, y, runs);
+  const { holdsBack } = args.rules;
+  for (const holds of [1, 0])
+    for (const run of runs) if (holdsBack[run.entry] === holds) paint(args, run, from, to);
 }
 
-/** Paints what starts at the border pixels of one row, runs of like pixels together. */
-function carryRow(args: TrapArgs, y: number, holds: number, from: number, to: number): void {
-  const { starts, targets, holdsBack } = args.rules;
+/** Like pixels of one row, side by side, that touch the target of a rule. */
+interface Run {
+  entry: number;
+  first: number;
+  last: number;
+  y: number;
+}
+
+/** Gathers the runs that start at the border pixels of one row. */
+function findRuns(args: TrapArgs, y: number, runs: Run[]): void {
+  const { starts, targets } = args.rules;
   const { width, height } = args.labels;
   const labels = args.labels.data;
   const row = y * width;
-  let entry = -1;
-  let x0 = 0;
-  let x1 = 0;
   const up = y > 0 ? width : 0;
   const down = y + 1 < height ? width : 0;
   const around = new Uint32Array(8);
+  /** The label of three pixels one above the other where they are alike, else -1: before, at and after x. */
+  const columnAt = (i: number) =>
+    labels[i] === labels[i - up] && labels[i] === labels[i + down] ? labels[i]! : -1;
+  let before = columnAt(row);
+  let here = before;
   for (let x = 0; x < width; x++) {
     const i = row + x;
     const own = labels[i]!;
+    const after = x + 1 < width ? columnAt(i + 1) : here;
+    const flat = before === own && here === own && after === own;
+    before = here;
+    here = after;
+    if (flat) continue;
     const stop = starts[own + 1]!;
-    if (starts[own] === stop) continue;
+    if (starts[own] === stop || (args.cover && isCovered(args.cover, row, x, width))) continue;
     const left = x > 0 ? -1 : 0;
     const right = x + 1 < width ? 1 : 0;
     around[0] = labels[i + left]!;
@@ -73,26 +89,15 @@ function carryRow(args: TrapArgs, y: number, holds: number, from: number, to: nu
     around[5] = labels[i - up + right]!;
     around[6] = labels[i + down + left]!;
     around[7] = labels[i + down + right]!;
-    if (allAre(around, own) || (args.cover && isCovered(args.cover, row, x, width))) continue;
     for (let k = 0; k < 8; k++) {
-      const next = around.indexOf(around[k]!) < k ? -1 : entryOf(starts[own]!, stop, targets, around[k]!);
-      if (next < 0 || holdsBack[next] !== holds) continue;
-      if (next === entry && x === x1 + 1 && sameValues(args, next, i)) {
-        x1 = x;
-        continue;
-      }
-      if (entry >= 0) paint(args, entry, x0, x1, y, from, to);
-      entry = next;
-      x0 = x;
-      x1 = x;
+      const entry = around.indexOf(around[k]!) < k ? -1 : entryOf(starts[own]!, stop, targets, around[k]!);
+      if (entry < 0) continue;
+      const last = runs.at(-1);
+      if (last?.y === y && last.entry === entry && x === last.last + 1 && sameValues(args, entry, i))
+        last.last = x;
+      else runs.push({ entry, first: x, last: x, y });
     }
   }
-  if (entry >= 0) paint(args, entry, x0, x1, y, from, to);
-}
-
-function allAre(labels: Uint32Array, own: number): boolean {
-  for (let k = 0; k < 8; k++) if (labels[k] !== own) return false;
-  return true;
 }
 
 function entryOf(start: number, stop: number, targets: Uint32Array, target: number): number {
@@ -124,10 +129,7 @@ function sameValues({ plates, rules }: TrapArgs, entry: number, i: number): bool
 /** Carries the coverage of a run of pixels into the target region around it, within rows `from..to`. */
 function paint(
   { labels: { width, data: labels }, plates, rules }: TrapArgs,
-  entry: number,
-  x0: number,
-  x1: number,
-  y: number,
+  { entry, first, last, y }: Run,
   from: number,
   to: number,
 ): void {
@@ -136,16 +138,16 @@ function paint(
   const reach = Math.floor(radius);
   for (let row = Math.max(from, y - reach); row < Math.min(to, y + reach + 1); row++) {
     const half = Math.floor(Math.sqrt(radius * radius - (row - y) * (row - y)));
-    const first = row * width + Math.max(0, x0 - half);
-    const end = row * width + Math.min(width, x1 + half + 1);
+    const start = row * width + Math.max(0, first - half);
+    const end = row * width + Math.min(width, last + half + 1);
     for (let p = 0; p < plates.length; p++) {
       if (((rules.plates[entry]! >> p) & 1) === 0) continue;
       const out = plates[p]!.out.data;
-      const value = plates[p]!.from.data[y * width + x0]!;
+      const value = plates[p]!.from.data[y * width + first]!;
       if (rules.holdsBack[entry] === 1) {
-        for (let i = first; i < end; i++) if (labels[i] === target && out[i]! > value) out[i] = value;
+        for (let i = start; i < end; i++) if (labels[i] === target && out[i]! > value) out[i] = value;
       } else {
-        for (let i = first; i < end; i++) if (labels[i] === target && out[i]! < value) out[i] = value;
+        for (let i = start; i < end; i++) if (labels[i] === target && out[i]! < value) out[i] = value;
       }
     }
   }
