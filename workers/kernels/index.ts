@@ -78,6 +78,7 @@ import { slackPoints } from './slack-points.ts';
 import { solids } from './solids.ts';
 import { surveyLine } from './survey-line.ts';
 import { thinRuns } from './thin-runs.ts';
+import { toChange } from './to-change.ts';
 import { toneTable } from './tone-table.ts';
 import { trap } from './trap.ts';
 import { within } from './within.ts';
@@ -136,6 +137,7 @@ export const bandKernels = {
   shrinkRough,
   slack,
   squaredDistance,
+  toChange,
   toneTable,
   trap,
   within,

@@ -1,4 +1,4 @@
-import { FAR } from './distance.ts';
+import { NO_CHANGE } from './to-change.ts';
 
 export interface SlackArgs {
   /** From `plateSets`. */
@@ -9,9 +9,8 @@ export interface SlackArgs {
   height: number;
   /** Index of the plate that drifts. */
   plate: number;
-  /** Distances along columns to where the plate prints, and to where it does not. */
-  toInk: Uint16Array;
-  toBare: Uint16Array;
+  /** From `toChange` of this plate, with a limit of at least `reach`. */
+  toChange: Uint8Array;
   /** How far to look, px, at most `MOST_REACH`. */
   reach: number;
   /** Receives, packed by `offsetOf`, what lies over a place when a fault first shows there; 0 where none does. */
@@ -34,47 +33,46 @@ export function offsetOf(packed: number): [dx: number, dy: number] {
  * edges that only move are none, nor is a trap that grows, nor a white line that moves.
  */
 export function slack(args: SlackArgs, from: number, to: number): void {
-  const { sets, edges, width, plate, toInk, toBare, out } = args;
+  const { edges, width, out } = args;
   const most = args.reach * args.reach;
   const end = to * width;
   out.fill(0, from * width, end);
   for (let i = edges.indexOf(1, from * width); i >= 0 && i < end; i = edges.indexOf(1, i + 1)) {
     const y = Math.floor(i / width);
-    out[i] = firstFault(args, (sets[i]! >> plate) & 1 ? toBare : toInk, i - y * width, y, most);
+    out[i] = firstFault(args, i - y * width, y, most);
   }
 }
 
-function firstFault(args: SlackArgs, columns: Uint16Array, x: number, y: number, most: number): number {
-  const { width } = args;
+function firstFault(args: SlackArgs, x: number, y: number, most: number): number {
+  const { sets, width, plate, toChange } = args;
   const row = y * width;
+  const bit = 1 << plate;
+  const own = sets[row + x]! & bit;
   let best = most + 1;
   for (let dx = 0; dx * dx < best; dx++) {
-    const left = x - dx < 0 ? FAR : columns[row + x - dx]!;
-    const right = x + dx >= width ? FAR : columns[row + x + dx]!;
-    const g = Math.min(left, right);
-    if (g !== FAR && g * g + dx * dx < best) best = g * g + dx * dx;
+    const left = x - dx < 0 ? row + x : row + x - dx;
+    const right = x + dx >= width ? row + x : row + x + dx;
+    const a = (sets[left]! & bit) === own ? toChange[left]! : 0;
+    const b = (sets[right]! & bit) === own ? toChange[right]! : 0;
+    const g = Math.min(a, b);
+    if (g !== NO_CHANGE && g * g + dx * dx < best) best = g * g + dx * dx;
   }
   if (best > most) return 0;
   for (let dx = 0; dx * dx <= best; dx++) {
-    const found =
-      faultInColumn(args, columns, x, y, -dx, best) || faultInColumn(args, columns, x, y, dx, best);
+    const found = faultInColumn(args, x, y, -dx, best) || faultInColumn(args, x, y, dx, best);
     if (found !== 0) return found;
   }
   return 0;
 }
 
 /** The fault that comes from the column `dx` px aside, above before below; 0 where none comes from so far. */
-function faultInColumn(
-  args: SlackArgs,
-  columns: Uint16Array,
-  x: number,
-  y: number,
-  dx: number,
-  d2: number,
-): number {
-  if (x + dx < 0 || x + dx >= args.width) return 0;
-  const g = columns[y * args.width + x + dx]!;
-  if (g === FAR || g * g + dx * dx !== d2) return 0;
+function faultInColumn(args: SlackArgs, x: number, y: number, dx: number, d2: number): number {
+  const { sets, width, plate, toChange } = args;
+  if (x + dx < 0 || x + dx >= width) return 0;
+  const at = y * width + x + dx;
+  const alike = (((sets[at]! ^ sets[at - dx]!) >> plate) & 1) === 0;
+  const g = alike ? toChange[at]! : 0;
+  if (g === NO_CHANGE || g * g + dx * dx !== d2) return 0;
   if (isFault(args, x, y, dx, -g)) return ((dx + MIDDLE) << 8) | (MIDDLE - g);
   if (isFault(args, x, y, dx, g)) return ((dx + MIDDLE) << 8) | (MIDDLE + g);
   return 0;

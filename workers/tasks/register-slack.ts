@@ -8,7 +8,6 @@ import type { DrawingValue, PlatesValue, RegionsValue } from '../engine/values.t
 import { type LabelPlane, mmToPx, type Plane, pxToMm } from '../kernels/plane.ts';
 import { MOST_REACH, offsetOf } from '../kernels/slack.ts';
 import { SECTORS, type SlackGroups, type SlackPoints } from '../kernels/slack-points.ts';
-import { columnDistances } from '../nodes/column-distances.ts';
 import { artworkEnds } from './artwork-plates.ts';
 import { firstOf } from './job-ends.ts';
 import { mm3 } from './report-parts.ts';
@@ -94,15 +93,12 @@ async function pointsOf(search: Search, plate: number, tools: Tools): Promise<Sl
   const { plates, labels, line, reach, sets, edges } = search;
   const { coverage } = plates.plates[plate]!;
   const { width, height } = coverage;
-  const bounds = { limit: reach, framed: false };
-  const [toInk, toBare] = await Promise.all([
-    columnDistances(coverage, { ...bounds, lowest: LEAST, highest: 255 }, tools),
-    columnDistances(coverage, { ...bounds, lowest: 0, highest: LEAST - 1 }, tools),
-  ]);
+  const { data } = coverage;
+  const toChange = tools.bytes(width * height);
+  await tools.bands('toChange', { data, width, height, least: LEAST, limit: reach, out: toChange }, width);
   const found = new Uint16Array(tools.bytes(width * height * 2).buffer);
-  await tools.bands('slack', { sets, edges, width, height, plate, toInk, toBare, reach, out: found }, height);
-  tools.free(toInk);
-  tools.free(toBare);
+  await tools.bands('slack', { sets, edges, width, height, plate, toChange, reach, out: found }, height);
+  tools.free(toChange);
   const points = await tools.whole('slackPoints', { found, sets, labels: labels.data, line, width });
   tools.free(found);
   return points;

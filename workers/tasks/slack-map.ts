@@ -19,6 +19,8 @@ export interface SlackMap {
 /** Longest side of the map, px. */
 const MOST_SIDE = 1600;
 
+const UNKNOWN = 255;
+
 /** A map of what shows where within a tolerance; of places that fall on one pixel the gravest counts. */
 export function drawSlack(
   faults: readonly PlateFaults[],
@@ -29,7 +31,7 @@ export function drawSlack(
   const scale = Math.max(1, Math.ceil(Math.max(width, height) / MOST_SIDE));
   const size = [Math.ceil(width / scale), Math.ceil(height / scale)] as const;
   const marks = new Uint8Array(size[0] * size[1]);
-  const known = new Map<number, number>();
+  const known = new Uint8Array(2 * 65536).fill(UNKNOWN);
   for (const { points, shown } of faults)
     for (let k = 0; k < points.at.length; k++) {
       const fault = shown[points.group[k]!];
@@ -37,8 +39,8 @@ export function drawSlack(
       const at = points.at[k]!;
       const place = Math.floor(at / width / scale) * size[0] + Math.floor((at % width) / scale);
       const key = points.offset[k]! * 2 + Number(fault.paper);
-      const mark = known.get(key) ?? markOf(points.offset[k]!, fault.paper, ppi, tolerance);
-      known.set(key, mark);
+      if (known[key] === UNKNOWN) known[key] = markOf(points.offset[k]!, fault.paper, ppi, tolerance);
+      const mark = known[key]!;
       if (mark > marks[place]!) marks[place] = mark;
     }
   return {

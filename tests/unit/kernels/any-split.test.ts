@@ -517,17 +517,15 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const sets = new Uint16Array(PIXELS);
     bandKernels.plateSets({ plates, least: 20, out: sets }, 0, height);
     const { data } = plates[1]!;
-    const toInk = columnsTo(data, 20, 9, false);
-    const toBare = new Uint16Array(PIXELS);
-    const bare = { lowest: 0, highest: 19, limit: 9, framed: false, out: toBare };
-    bandKernels.columnDistance({ data, width, height, ...bare }, 0, width);
+    const toChange = new Uint8Array(PIXELS);
+    bandKernels.toChange({ data, width, height, least: 20, limit: 9, out: toChange }, 0, width);
     const out = new Uint16Array(PIXELS);
     const edges = new Uint8Array(PIXELS);
     bandKernels.setEdges({ sets, width, height, out: edges }, 0, height);
-    const args = { sets, edges, width, height, plate: 1, toInk, toBare, reach: 9, out };
+    const args = { sets, edges, width, height, plate: 1, toChange, reach: 9, out };
     return {
       run: (a, b) => bandKernels.slack(args, a, b),
-      reads: [sets, edges, toInk, toBare],
+      reads: [sets, edges, toChange],
       writes: [out],
       extent: height,
     };
@@ -584,6 +582,16 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const placed = { from, to, at: [-4, 7], box: [2, 3, width - 3, height - 1], beyond: 'edge' } as const;
     const run = (a: number, b: number) => bandKernels.place(placed, a, b);
     return { run, reads: [from.data], writes: [to.data], extent: height };
+  },
+  toChange() {
+    const { data } = randomPicture(width, height, 0.03, 40);
+    const out = sharedBytes(PIXELS);
+    return {
+      run: (a, b) => bandKernels.toChange({ data, width, height, least: 20, limit: 9, out }, a, b),
+      reads: [data],
+      writes: [out],
+      extent: width,
+    };
   },
   toneTable() {
     const from = tones(10);

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { columnDistance } from '../../../workers/kernels/distance.ts';
 import type { Plane } from '../../../workers/kernels/plane.ts';
 import { plateSets } from '../../../workers/kernels/plate-sets.ts';
 import { setEdges } from '../../../workers/kernels/set-edges.ts';
 import { offsetOf, slack } from '../../../workers/kernels/slack.ts';
+import { toChange } from '../../../workers/kernels/to-change.ts';
 import { drawnPlane, randomPicture } from '../support/pictures.ts';
 import { randomOf } from '../support/random.ts';
 import { slowSlack } from '../support/slow-slack.ts';
@@ -12,11 +12,8 @@ import { slowSlack } from '../support/slow-slack.ts';
 function drifts(plates: readonly Plane[], plate: number, reach: number): number[] {
   const { width, height, data } = plates[plate]!;
   const sets = setsOf(plates);
-  const columns = (lowest: number, highest: number) => {
-    const out = new Uint16Array(data.length);
-    columnDistance({ data, width, height, lowest, highest, limit: reach, framed: false, out }, 0, width);
-    return out;
-  };
+  const distances = new Uint8Array(data.length);
+  toChange({ data, width, height, least: 20, limit: reach, out: distances }, 0, width);
   const out = new Uint16Array(data.length);
   const edges = new Uint8Array(data.length);
   setEdges({ sets, width, height, out: edges }, 0, height);
@@ -26,8 +23,7 @@ function drifts(plates: readonly Plane[], plate: number, reach: number): number[
     width,
     height,
     plate,
-    toInk: columns(20, 255),
-    toBare: columns(0, 19),
+    toChange: distances,
     reach,
     out,
   };
@@ -58,6 +54,30 @@ function discs(count: number, seed: number): Plane[] {
     );
   });
 }
+
+describe('how far along a column ink ends or begins', () => {
+  it.each([
+    [36, 0.5],
+    [37, 0.02],
+    [64, 0.002],
+  ])('is what a search along the column finds (%d px wide, %d inked)', (width, density) => {
+    const { height, data } = randomPicture(width, 70, density, width);
+    const out = new Uint8Array(data.length).fill(9);
+    toChange({ data, width, height, least: 20, limit: 12, out }, 0, width);
+    const slow = [...data.keys()].map((i) => {
+      const change = (step: number) => {
+        for (let k = 1; k <= 12; k++) {
+          const at = i + k * step;
+          if (at < 0 || at >= data.length) return 255;
+          if (data[at]! >= 20 !== data[i]! >= 20) return k;
+        }
+        return 255;
+      };
+      return Math.min(change(width), change(-width));
+    });
+    expect([...out]).toEqual(slow);
+  });
+});
 
 describe('the drift at which a fault first shows', () => {
   it.each([1, 2, 3, 4, 5, 6])('is what shifting the plate itself finds, on fills (%d)', (seed) => {
