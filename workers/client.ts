@@ -18,9 +18,12 @@ export type { Thumbnail } from './tasks/node-thumbnail.ts';
 export type { NodeOverview, Overview, PlateOverview, PlateThumbnail } from './tasks/overview.ts';
 export type { Picture, Show } from './tasks/picture.ts';
 export type { MappedRegion, RegionMap } from './tasks/region-map.ts';
+export type { RegisterSlack, RegisterSlackInput } from './tasks/register-slack.ts';
 export { RENDER_FORMATS, type Rendered, type RenderFormat } from './tasks/render.ts';
+export { SLACK_MARK, type SlackMap } from './tasks/slack-map.ts';
 export type { SpecksGone } from './tasks/specks.ts';
 export type { MadeFile } from './tasks/task.ts';
+export type { ReportedTrap, TrapReport } from './tasks/trap-report.ts';
 
 /** Shared memory for finished steps: enough for a 20 megapixel job in three inks with room to spare. */
 const USUAL_BUDGET_BYTES = 768 * 1024 * 1024;

@@ -20,6 +20,7 @@ import { Recipes } from './panels/Recipes.tsx';
 import { Redraw } from './panels/redraw/Redraw.tsx';
 import { Regions } from './panels/regions/Regions.tsx';
 import { Rough } from './panels/rough/Rough.tsx';
+import { Slack } from './panels/slack/Slack.tsx';
 import type { Panel, Shortcut, View } from './registry.ts';
 import { strings } from './strings.ts';
 
@@ -29,6 +30,7 @@ export const panels: readonly Panel[] = [
   { id: 'regions', title: 'Regions', column: 'left', Component: Regions },
   { id: 'rough', title: 'Rough', column: 'left', Component: Rough },
   { id: 'press', title: 'Press check', column: 'left', Component: PressCheck },
+  { id: 'slack', title: 'Register slack', column: 'left', Component: Slack },
   { id: 'recipes', title: 'Recipes', column: 'left', Component: Recipes },
   { id: 'wiring', title: 'Wiring', column: 'right', Component: Wiring },
   { id: 'docket', title: 'Docket', column: 'right', Component: Docket },
@@ -54,6 +56,7 @@ export const views: readonly View[] = [
     },
   },
   { id: 'regions', title: strings.views.regions, show: () => ({ view: 'regions' }) },
+  { id: 'slack', title: strings.views.slack, show: () => ({ view: 'slack' }) },
 ];
 
 export const shortcuts: readonly Shortcut[] = [

@@ -8,13 +8,17 @@ import { strings } from './strings.ts';
 const texts = strings.byHand;
 
 /** How much was done by hand, a way to see it on the print, and a way to have none of it. */
-export function HandEditsControl({ value, describedBy, commit }: ControlProps<PlainField>) {
+export function HandEditsControl({ field, value, describedBy, commit }: ControlProps<PlainField>) {
   const count = Array.isArray(value) ? value.length : 0;
   if (count === 0) return <span className={styles.file}>{texts.none}</span>;
   return (
     <span className={styles.byHand}>
       <span>{texts.count(count)}</span>
-      <button type="button" className={shared.word} onClick={() => setView({ showing: { view: 'regions' } })}>
+      <button
+        type="button"
+        className={shared.word}
+        onClick={() => setView({ showing: { view: field.name === 'pairs' ? 'slack' : 'regions' } })}
+      >
         {texts.show}
       </button>
       <button

@@ -52,7 +52,7 @@ const UNITS: readonly [suffix: string, unit: string][] = [
 ];
 
 /** Lists that are made on the print. */
-const BY_HAND: ReadonlySet<string> = new Set(['edits', 'shapes', 'lines', 'marks']);
+const BY_HAND: ReadonlySet<string> = new Set(['edits', 'shapes', 'lines', 'marks', 'pairs']);
 
 /** The settings of a kind as fields, made from its schema. */
 export function fieldsOf(kind: NodeKind): Field[] {

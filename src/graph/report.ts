@@ -20,6 +20,19 @@ const reportRegionSchema = z.strictObject({
   recipe: recipeSchema,
 });
 
+/** The dots of a plate: made, or planned for the press to make. */
+const plateScreenSchema = z.strictObject({
+  how: z.enum(['screened', 'planned']),
+  kind: z.enum(['am', 'fm']),
+  lpi: z.number().optional(),
+  /** Anticlockwise from across the sheet. */
+  angleDeg: z.number().optional(),
+  dot: z.enum(['round', 'ellipse', 'line']).optional(),
+  dotMm: z.number().optional(),
+  /** Whether the tone curve of the ink was taken off the tints. */
+  toneApplied: z.boolean(),
+});
+
 const reportPlateSchema = z.strictObject({
   id: z.string(),
   ink: z.string(),
@@ -28,6 +41,8 @@ const reportPlateSchema = z.strictObject({
   ppi: z.number(),
   file: z.string().nullable(),
   coveragePercent: z.number(),
+  /** Absent where no Halftone stands before the Press file. */
+  screen: plateScreenSchema.optional(),
 });
 
 /** What `render` says of its run. */

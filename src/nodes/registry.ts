@@ -3,6 +3,7 @@ import { area } from './area.ts';
 import { cleanLine } from './clean-line.ts';
 import { closedRegions } from './closed-regions.ts';
 import { fillPlates } from './fill-plates.ts';
+import { halftone } from './halftone.ts';
 import { handMarks } from './hand-marks.ts';
 import { inkSet } from './ink-set.ts';
 import { keyLine } from './key-line.ts';
@@ -17,6 +18,7 @@ import { pressSheet } from './press-sheet.ts';
 import { proof } from './proof.ts';
 import { regionTints } from './region-tints.ts';
 import { registerOffset } from './register-offset.ts';
+import { trap } from './trap.ts';
 
 /** Every node kind, in the order menus and help show them: as the sheet travels. */
 const ALL: readonly NodeKind[] = [
@@ -29,9 +31,11 @@ const ALL: readonly NodeKind[] = [
   regionTints,
   fillPlates,
   plateArt,
+  trap,
   handMarks,
   keyLine,
   plateGrain,
+  halftone,
   registerOffset,
   pressFaults,
   paperStock,

@@ -6,7 +6,7 @@ export type SettingNotes = {
   help: string;
 };
 
-type Unit = 'mm' | 'mm2' | '%' | 'deg' | 'ppi';
+type Unit = 'mm' | 'mm2' | '%' | 'deg' | 'ppi' | 'lpi';
 
 /** A number in a unit, within a range. */
 export function measure(unit: Unit, least: number, most: number, usual: number, notes: SettingNotes) {

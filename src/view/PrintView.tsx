@@ -12,6 +12,7 @@ import { ChosenRegions } from './region-tools/ChosenRegions.tsx';
 import { HandAt } from './region-tools/HandAt.tsx';
 import { RegionMarks } from './region-tools/RegionMarks.tsx';
 import { RegionToolRow } from './region-tools/RegionToolRow.tsx';
+import { SlackMarks } from './SlackMarks.tsx';
 import { useSaid } from './said-store.ts';
 import { strings } from './strings.ts';
 import { ToolSwitch } from './ToolSwitch.tsx';
@@ -69,6 +70,7 @@ export function PrintView() {
         <Sheet />
         <PrintTiles />
         <GhostLines />
+        <SlackMarks />
         <ChosenRegions />
         <RegionMark />
         <RegionMarks />

@@ -4,6 +4,8 @@ import { Member, WorkerDied } from './member.ts';
 
 /** Rows a worker takes at a time, and so between two looks at the cancel flag. */
 const SLICE_ROWS = 64;
+/** Kernels whose range is columns. */
+const BY_COLUMNS: ReadonlySet<BandName> = new Set(['columnDistance', 'toChange']);
 /** Columns a worker takes at a time: whole cache lines of every row. */
 const SLICE_COLUMNS = 256;
 /** How often a job that cannot look at the flag itself is asked whether it should end, ms. */
@@ -34,7 +36,7 @@ export class Crew {
     extent: number,
     flag: CancelFlag,
   ): Promise<void> {
-    const slice = name === 'columnDistance' ? SLICE_COLUMNS : SLICE_ROWS;
+    const slice = BY_COLUMNS.has(name) ? SLICE_COLUMNS : SLICE_ROWS;
     await this.#twice(flag, async () => {
       const ticket = new Int32Array(new SharedArrayBuffer(4));
       const helpers = this.#members.slice(0, Math.max(1, Math.ceil(extent / slice)));

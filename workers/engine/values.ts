@@ -2,7 +2,9 @@ import type { Ink, Lab, Stock } from '../../src/graph/inks.ts';
 import type { PortType } from '../../src/graph/ports.ts';
 import type { Fade, Recipe } from '../../src/graph/recipe.ts';
 import type { Printing } from '../../src/ink/model-input.ts';
+import type { PlateScreen } from '../../src/press/screens.ts';
 import type { SheetSettings } from '../../src/press/sheet.ts';
+import type { TrapDecision } from '../../src/press/trap-rule.ts';
 import type { RoomFacts } from '../kernels/join-rooms.ts';
 import type { RegionMeasures } from '../kernels/measure-regions.ts';
 import type { Openings } from '../kernels/openings.ts';
@@ -129,12 +131,30 @@ export interface RecipesValue {
 
 export interface PlateValue extends PlatePlace {
   coverage: Plane;
+  /** Where it went through Halftone: the dots it has or is to get. */
+  screen?: PlateScreen;
+}
+
+/** What was decided at the border of two regions. */
+export interface TrapBorder extends TrapDecision {
+  /** Labels of the two regions, `first` and `second`. */
+  between: readonly [number, number];
+  /** Length of the border, mm. */
+  sharedMm: number;
+  /** 0 where nothing is done. */
+  widthMm: number;
+  /** Tints of the two regions, shares 0..1 of every plate. */
+  tints: readonly [readonly number[], readonly number[]];
 }
 
 export interface PlatesValue extends Extent {
   type: 'plates';
   plates: readonly PlateValue[];
   printing: Printing;
+  /** Where these plates went through Trap: every border between regions. */
+  traps?: readonly TrapBorder[];
+  /** Where they went through Plate grain: its hardness, 0..100, the most of several. */
+  grainHardness?: number;
 }
 
 export interface PaperValue {

@@ -1,4 +1,5 @@
 import { areaMask } from './area-mask.ts';
+import { borderPlaces } from './border-places.ts';
 import { borders } from './borders.ts';
 import { changeDepth } from './change-depth.ts';
 import { chooseBy } from './choose-by.ts';
@@ -46,6 +47,7 @@ import { paperNear } from './paper-near.ts';
 import { paperTexture } from './paper-texture.ts';
 import { fillPinholes, findPinholes } from './pinholes.ts';
 import { place } from './place.ts';
+import { plateSets } from './plate-sets.ts';
 import { pressEdges } from './press-edges.ts';
 import { pressMap } from './press-map.ts';
 import { pressPrint } from './press-print.ts';
@@ -55,19 +57,30 @@ import { proofMany } from './proof-many.ts';
 import { alignLines } from './redraw/align.ts';
 import { countOverlaps } from './redraw/overlaps.ts';
 import { reduceCoverage, reduceLabels } from './reduce.ts';
+import { regionTints } from './region-tints.ts';
 import { relabel } from './relabel.ts';
 import { ridgeWidths } from './ridge-widths.ts';
 import { roughColours } from './rough-colours.ts';
 import { sampleSpots } from './sample-spots.ts';
 import { sauvola } from './sauvola.ts';
 import { scanTexture } from './scan-texture.ts';
+import { screenAm } from './screen/am.ts';
+import { blueNoise } from './screen/blue-noise.ts';
+import { dotsThere } from './screen/dots-there.ts';
+import { enlarge } from './screen/enlarge.ts';
+import { screenFm } from './screen/fm.ts';
+import { setEdges } from './set-edges.ts';
 import { shrinkProof } from './shrink-proof.ts';
 import { shrinkRough } from './shrink-rough.ts';
 import { siftMarks } from './sift-marks.ts';
+import { slack } from './slack.ts';
+import { slackPoints } from './slack-points.ts';
 import { solids } from './solids.ts';
 import { surveyLine } from './survey-line.ts';
 import { thinRuns } from './thin-runs.ts';
+import { toChange } from './to-change.ts';
 import { toneTable } from './tone-table.ts';
+import { trap } from './trap.ts';
 import { within } from './within.ts';
 
 /**
@@ -85,6 +98,7 @@ export const bandKernels = {
   deckle,
   depth,
   drawMarks,
+  enlarge,
   eraseMarks,
   evenLight,
   fill,
@@ -105,6 +119,7 @@ export const bandKernels = {
   paperNear,
   paperTexture,
   place,
+  plateSets,
   pressEdges,
   pressPrint,
   printLine,
@@ -115,17 +130,26 @@ export const bandKernels = {
   relabel,
   sauvola,
   scanTexture,
+  screenAm,
+  screenFm,
+  setEdges,
   shrinkProof,
   shrinkRough,
+  slack,
   squaredDistance,
+  toChange,
   toneTable,
+  trap,
   within,
 };
 
 /** Kernels that need the whole picture at once and give back a result. */
 export const wholeKernels = {
   alignLines,
+  blueNoise,
+  dotsThere,
   countOverlaps,
+  borderPlaces,
   borders,
   components,
   countLabels,
@@ -146,10 +170,12 @@ export const wholeKernels = {
   openings,
   paperLight,
   pressMap,
+  regionTints,
   ridgeWidths,
   roughColours,
   sampleSpots,
   siftMarks,
+  slackPoints,
   solids,
   surveyLine,
   thinRuns,

@@ -35,7 +35,8 @@ export const plateGrain = evaluation(kind, async ({ settings, inputs, tools }) =
     if (!area) return { ...plate, coverage: out };
     return { ...plate, coverage: await keptWithin(coverage, out, area.mask, tools) };
   });
-  return { plates: { ...plates, plates: await Promise.all(grained) } };
+  const grainHardness = Math.max(plates.grainHardness ?? 0, settings.hardness);
+  return { plates: { ...plates, grainHardness, plates: await Promise.all(grained) } };
 });
 
 /** Tiles hold no settings and no seed, so that one of each kind is enough for good. */

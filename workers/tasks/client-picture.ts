@@ -2,10 +2,10 @@ import { BadInput, type Complaint } from '../../src/graph/complaint.ts';
 import type { Job } from '../../src/graph/job.ts';
 import { xyzOfLab } from '../../src/ink/lab.ts';
 import { screenValuesOf } from '../../src/ink/screen.ts';
-import { decodeSrgb, encodeSrgb } from '../../src/ink/srgb.ts';
 import { paperStock } from '../../src/nodes/paper-stock.ts';
 import type { ProofValue } from '../engine/values.ts';
 import { feeding, firstOf } from './job-ends.ts';
+import { ENCODING, LIGHT } from './screen-light.ts';
 import type { MadeFile, TaskContext } from './task.ts';
 
 export interface ClientPictureInput {
@@ -23,12 +23,6 @@ export interface ClientPicture {
   height: number;
   complaints: Complaint[];
 }
-
-const LIGHT_STEPS = 4096;
-const LIGHT = Float64Array.from({ length: 256 }, (_, v) => decodeSrgb(v / 255));
-const ENCODING = Uint8Array.from({ length: LIGHT_STEPS }, (_, i) =>
-  Math.round(255 * encodeSrgb(i / (LIGHT_STEPS - 1))),
-);
 
 /**
  * A picture of the print for a client: the full proof, scaled down by box means in linear light.

@@ -14,11 +14,13 @@ import { propose } from './propose.ts';
 import { redraw } from './redraw.ts';
 import { regionMap } from './region-map.ts';
 import { regions } from './regions.ts';
+import { registerSlack } from './register-slack.ts';
 import { render } from './render.ts';
 import { specks } from './specks.ts';
 import { spots } from './spots.ts';
 import { styleRecipes } from './style-recipes.ts';
 import { swapInks } from './swap-inks.ts';
+import { trapReport } from './trap-report.ts';
 import { zip } from './zip.ts';
 
 /** Long work that is not a node, by name: progress and cancel as for nodes. */
@@ -37,6 +39,7 @@ export const tasks = {
   pressForm,
   propose,
   redraw,
+  registerSlack,
   regionMap,
   regions,
   render,
@@ -44,6 +47,7 @@ export const tasks = {
   spots,
   styleRecipes,
   swapInks,
+  trapReport,
   zip,
 };
 

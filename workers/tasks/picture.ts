@@ -1,12 +1,18 @@
 import { BadInput, type Complaint } from '../../src/graph/complaint.ts';
 import type { End, Job } from '../../src/graph/job.ts';
+import type { Tools } from '../engine/evaluation.ts';
 import type { DrawingValue, PlatesValue, ProofValue, RegionsValue, Value } from '../engine/values.ts';
+import { plateToShow, proofToShow } from './fit-to-show.ts';
 import { feeding, firstOf } from './job-ends.ts';
 import { mapColours } from './map-colours.ts';
 import type { TaskContext } from './task.ts';
 
-/** The proof, the regions as a map, or one plate as it enters the Press file. */
-export type Show = { view: 'proof' } | { view: 'regions' } | { view: 'plate'; plate: string };
+/** The proof, the regions as a map, the proof gone pale for marks of register slack, or one plate as it enters the Press file. */
+export type Show =
+  | { view: 'proof' }
+  | { view: 'regions' }
+  | { view: 'slack' }
+  | { view: 'plate'; plate: string };
 
 export interface PictureInput {
   job: Job;
@@ -34,9 +40,11 @@ export async function picture(input: PictureInput, context: TaskContext): Promis
   const { engine, flag, onProgress } = context;
   const { job, show, scale } = input;
   const run = await engine.evaluate({ job, targets: endsOf(job, show), scale }, flag, onProgress);
+  const { tools, tidy } = engine.toolBox(flag);
   try {
-    return { ...pixelsOf(run.values, show), scale, complaints: run.complaints };
+    return { ...(await pixelsOf(run.values, show, tools)), scale, complaints: run.complaints };
   } finally {
+    tidy();
     run.release();
   }
 }
@@ -59,20 +67,25 @@ function endsOf(job: Job, show: Show): End[] {
   return [{ node, port: 'proof' }];
 }
 
-function pixelsOf(values: Value[], show: Show): Pick<Picture, 'width' | 'height' | 'ppi' | 'pixels'> {
+async function pixelsOf(
+  values: Value[],
+  show: Show,
+  tools: Tools,
+): Promise<Pick<Picture, 'width' | 'height' | 'ppi' | 'pixels'>> {
   if (show.view === 'regions') return map(values[0] as RegionsValue, values[1] as DrawingValue);
-  if (show.view === 'proof') {
-    const { width, height, ppi, pixels } = values[0] as ProofValue;
-    return { width, height, ppi, pixels: opaque(pixels) };
+  if (show.view === 'proof' || show.view === 'slack') {
+    const { width, height, ppi, pixels } = await proofToShow(values[0] as ProofValue, tools);
+    const shown = opaque(pixels);
+    return { width, height, ppi, pixels: show.view === 'slack' ? pale(shown) : shown };
   }
-  const { plates, ppi } = values[0] as PlatesValue;
-  const plate = plates.find(({ id }) => id === show.plate);
-  if (!plate) {
-    const held = plates.map(({ id }) => id).join(', ');
+  const plates = values[0] as PlatesValue;
+  const shown = await plateToShow(plates, show.plate, tools);
+  if (!shown) {
+    const held = plates.plates.map(({ id }) => id).join(', ');
     throw new BadInput(`there is no plate "${show.plate}"; the job holds ${held}`);
   }
-  const { width, height, data } = plate.coverage;
-  return { width, height, ppi, pixels: film(data) };
+  const { width, height, data } = shown.coverage;
+  return { width, height, ppi: shown.ppi, pixels: film(data) };
 }
 
 /** Regions in map tones under the line. */
@@ -101,6 +114,15 @@ function opaque(rgb: Uint8Array): Uint8ClampedArray<ArrayBuffer> {
     rgba[to + 2] = rgb[from + 2]!;
     rgba[to + 3] = 255;
   }
+  return rgba;
+}
+
+/** How much of a proof is left under marks. */
+const LEFT_PALE = 0.3;
+
+/** The same colours, most of the way to white; changes what it is given. */
+function pale(rgba: Uint8ClampedArray<ArrayBuffer>): Uint8ClampedArray<ArrayBuffer> {
+  for (let i = 0; i < rgba.length; i++) rgba[i] = 255 - LEFT_PALE * (255 - rgba[i]!);
   return rgba;
 }
 

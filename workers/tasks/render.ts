@@ -223,6 +223,7 @@ async function reportPlates(
       ppi: plates.ppi,
       file: formats.includes('png') ? plateFile(plate) : null,
       coveragePercent: mm3((mean * 100) / 255),
+      ...(plate.screen ? { screen: plate.screen } : {}),
     };
   });
   return { plates: await Promise.all(rows), complaints };

@@ -9,6 +9,7 @@ import { grainTile } from '../../../workers/kernels/grain-tile.ts';
 import { bandKernels } from '../../../workers/kernels/index.ts';
 import { latticeOf, octavesOf } from '../../../workers/kernels/lattice.ts';
 import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
+import { cellThresholds, screenAxes } from '../../../workers/kernels/screen/am.ts';
 import { emptyLabels, flatPlane, randomPicture, randomPlane, sharedBytes } from '../support/pictures.ts';
 import { randomOf, shuffled } from '../support/random.ts';
 
@@ -202,6 +203,15 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const args = { columns, width, table: table.slice(0, 40), beyond: 255, out };
     return { run: (a, b) => bandKernels.depth(args, a, b), reads: [columns], writes: [out], extent: height };
   },
+  enlarge() {
+    const [from, out] = [tones(37), flatPlane(3 * width, 3 * height)];
+    return {
+      run: (a, b) => bandKernels.enlarge({ from, out, times: 3 }, a, b),
+      reads: [from.data],
+      writes: [out.data],
+      extent: 3 * height,
+    };
+  },
   eraseMarks() {
     const labels = someLabels().data;
     const stays = Uint8Array.from({ length: PIXELS }, (_, i) => i & 1);
@@ -345,6 +355,16 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) => bandKernels.paperTexture(args, a, b);
     return { run, reads: [lattice], writes: [out.data], extent: height };
   },
+  plateSets() {
+    const plates = [tones(31), tones(32), tones(33)];
+    const out = new Uint16Array(PIXELS);
+    return {
+      run: (a, b) => bandKernels.plateSets({ plates, least: 90, out }, a, b),
+      reads: plates.map(({ data }) => data),
+      writes: [out],
+      extent: height,
+    };
+  },
   pressEdges() {
     const [plate, near, wide, out] = [tones(21), tones(22), tones(23), plane()];
     const lattice = latticeOf(4);
@@ -434,6 +454,44 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       bandKernels.scanTexture({ tile, step: 0.37, strength: 1.5, out }, a, b);
     return { run, reads: [tile.data], writes: [out.data], extent: height };
   },
+  screenAm() {
+    const [plate, out] = [tones(38), plane()];
+    const tone = Uint16Array.from({ length: 256 }, (_, v) => v * 257);
+    const args = { plate, out, tone, axes: screenAxes(45, 15, 600), cell: cellThresholds('round') };
+    return {
+      run: (a, b) => bandKernels.screenAm(args, a, b),
+      reads: [plate.data, tone, args.cell],
+      writes: [out.data],
+      extent: height,
+    };
+  },
+  screenFm() {
+    const [plate, out] = [tones(39), plane()];
+    const tone = Uint16Array.from({ length: 256 }, (_, v) => v * 257);
+    const tile = Uint16Array.from({ length: 256 }, (_, i) => (i * 40503) & 0xffff);
+    const args = { plate, out, tone, tile, side: 16, dot: 3, shift: [5, 7] as const };
+    return {
+      run: (a, b) => bandKernels.screenFm(args, a, b),
+      reads: [plate.data, tone, tile],
+      writes: [out.data],
+      extent: height,
+    };
+  },
+  setEdges() {
+    const sets = new Uint16Array(PIXELS);
+    bandKernels.plateSets(
+      { plates: [randomPicture(width, height, 0.2, 36)], least: 20, out: sets },
+      0,
+      height,
+    );
+    const out = new Uint8Array(PIXELS);
+    return {
+      run: (a, b) => bandKernels.setEdges({ sets, width, height, out }, a, b),
+      reads: [sets],
+      writes: [out],
+      extent: height,
+    };
+  },
   shrinkProof() {
     const from = sharedBytes(PIXELS * 3);
     from.forEach((_, i) => {
@@ -453,6 +511,24 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const args = { pixels, width, height, bands: 4, scale: 3, to };
     const run = (a: number, b: number) => bandKernels.shrinkRough(args, a, b);
     return { run, reads: [pixels], writes: [to.rgba], extent: to.height };
+  },
+  slack() {
+    const plates = [randomPicture(width, height, 0.5, 34), randomPicture(width, height, 0.1, 35)];
+    const sets = new Uint16Array(PIXELS);
+    bandKernels.plateSets({ plates, least: 20, out: sets }, 0, height);
+    const { data } = plates[1]!;
+    const toChange = new Uint8Array(PIXELS);
+    bandKernels.toChange({ data, width, height, least: 20, limit: 9, out: toChange }, 0, width);
+    const out = new Uint16Array(PIXELS);
+    const edges = new Uint8Array(PIXELS);
+    bandKernels.setEdges({ sets, width, height, out: edges }, 0, height);
+    const args = { sets, edges, width, height, plate: 1, toChange, reach: 9, out };
+    return {
+      run: (a, b) => bandKernels.slack(args, a, b),
+      reads: [sets, edges, toChange],
+      writes: [out],
+      extent: height,
+    };
   },
   squaredDistance() {
     const columns = columnsTo(randomPicture(width, height, 0.02, 1).data, 255, 65_534, true);
@@ -507,11 +583,46 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const run = (a: number, b: number) => bandKernels.place(placed, a, b);
     return { run, reads: [from.data], writes: [to.data], extent: height };
   },
+  toChange() {
+    const { data } = randomPicture(width, height, 0.03, 40);
+    const out = sharedBytes(PIXELS);
+    return {
+      run: (a, b) => bandKernels.toChange({ data, width, height, least: 20, limit: 9, out }, a, b),
+      reads: [data],
+      writes: [out],
+      extent: width,
+    };
+  },
   toneTable() {
     const from = tones(10);
     const to = plane();
     const run = (a: number, b: number) => bandKernels.toneTable({ from, to, table }, a, b);
     return { run, reads: [from.data, table], writes: [to.data], extent: height };
+  },
+  trap() {
+    const labels = emptyLabels(width, height);
+    for (let i = 0; i < PIXELS; i++)
+      labels.data[i] = 1 + ((Math.floor((i % width) / 9) + Math.floor(i / width / 7)) % 3);
+    const columns = new Uint16Array(new SharedArrayBuffer(PIXELS * 2));
+    const line = randomPicture(width, height, 0.7, 8);
+    const paper = { lowest: 0, highest: 127, limit: 5, framed: false };
+    bandKernels.columnDistance({ data: line.data, width, height, ...paper, out: columns }, 0, width);
+    const plates = [22, 23].map((seed) => ({ from: tones(seed), out: plane() }));
+    const rules = {
+      starts: Uint32Array.of(0, 0, 2, 3, 4),
+      targets: Uint32Array.of(2, 3, 3, 1),
+      radius: Float64Array.of(3.3, 5, 2, 4.5),
+      plates: Uint16Array.of(1, 3, 2, 3),
+      holdsBack: Uint8Array.of(0, 1, 0, 1),
+      reach: 5,
+    };
+    const args = { labels, plates, rules, cover: { line, columns, enough2: 2 } };
+    return {
+      run: (a, b) => bandKernels.trap(args, a, b),
+      reads: [labels.data, line.data, columns, ...plates.map(({ from }) => from.data)],
+      writes: plates.map(({ out }) => out.data),
+      extent: height,
+    };
   },
   within() {
     const [before, after, mask, out] = [tones(11), tones(12), tones(13), plane()];

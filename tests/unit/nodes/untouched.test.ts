@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Job } from '../../../src/graph/job.ts';
 import { nodeKinds } from '../../../src/nodes/registry.ts';
+import { withTrap } from '../../../src/press/with-trap.ts';
 import { cancelFlag } from '../../../workers/engine/cancel.ts';
 import { buffersOf, type Value } from '../../../workers/engine/values.ts';
 import { Bench } from '../support/engine.ts';
@@ -16,15 +18,30 @@ afterAll(() => bench.close());
 const hashOf = (value: Value) =>
   buffersOf(value).map((buffer) => createHash('sha256').update(new Uint8Array(buffer).slice()).digest('hex'));
 
+/** The job with a Halftone before its Press file. */
+function screened(job: Job): Job {
+  const halftone = { id: 'halftone', kind: 'halftone', settings: { lpi: 20 }, bypassed: false };
+  const wires = job.graph.wires.flatMap((wire) =>
+    wire.to.node === 'press-file' && wire.to.port === 'plates'
+      ? [
+          { ...wire, to: { node: 'halftone', port: 'plates' } },
+          { from: { node: 'halftone', port: 'plates' }, to: wire.to },
+        ]
+      : [wire],
+  );
+  return { ...job, graph: { nodes: [...job.graph.nodes, halftone], wires } };
+}
+
 describe('no node changes what it was given', () => {
   const line = drawnPlane(160, 120, (x, y) =>
     Math.abs(Math.hypot(x - 80, y - 60) - 40) < 2 || x === y ? 255 : 0,
   );
 
   it.each([1, 2])('at a scale of 1 to %d', async (scale) => {
-    const plain = defaultJob({ asset: bench.drawing(line), ppi: 150 });
+    const plain = screened(withTrap(defaultJob({ asset: bench.drawing(line), ppi: 150 })));
     const job = withRecipes(
       withSettings(plain, {
+        trap: { widthMm: 0.5 },
         'clean-line': { heavierMm: 0.2, speckMm2: 0.5 },
         'plate-grain': { openSolidsPercent: 10 },
         'register-offset': { how: 'by-chance' },
