@@ -41,3 +41,22 @@ export function slackFaults(report: SlackReport, tolerance: Tolerance): Complain
       ),
   );
 }
+
+/** The worst border of every plate where paper shows, with how many there are: for lists that hold other faults too. */
+export function slackByPlate(report: SlackReport, tolerance: Tolerance): Complaint[] {
+  const failing = failingBorders(report, tolerance).filter(({ border }) => border.shows === 'paper');
+  const plates = [...new Set(failing.map(({ border }) => border.plate))];
+  return plates.map((plate): Complaint => {
+    const mine = failing.filter(({ border }) => border.plate === plate);
+    const { border, way, driftMm, shortMm } = mine[0]!;
+    const more = mine.length === 1 ? '' : ` So it is at ${mine.length} borders; Register slack lists them.`;
+    return {
+      code: 'register-slack',
+      severity: 'warning',
+      message: `${slackSentence(border, way.slackMm, driftMm)}${more}`,
+      placeMm: [way.placeMm[0], way.placeMm[1]],
+      measure: Math.round(shortMm * 1000) / 1000,
+      plate,
+    };
+  });
+}

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { complaintSchema } from '../../../src/graph/complaint.ts';
 import { driftTowards, type SlackBorder, type SlackReport, shortfallOf } from '../../../src/press/slack.ts';
-import { slackFaults } from '../../../src/press/slack-faults.ts';
+import { slackByPlate, slackFaults } from '../../../src/press/slack-faults.ts';
 import { mendForAll, mendsOf } from '../../../src/press/slack-mends.ts';
 
 /** 0.5 mm down the sheet, 0.2 mm across it. */
@@ -72,6 +72,24 @@ describe('faults of register slack', () => {
       message: expect.stringMatching(/soot.*0 mm.*0\.5 mm/),
     });
   });
+});
+
+it('told plate by plate, faults are the worst border of each with how many there are', () => {
+  const faults = slackByPlate(
+    report(
+      border({}, [0, 1, 0.45]),
+      border({}, [0, 1, 0.1]),
+      border({ plate: 'soot' }, [0, 1, 0.2]),
+      border({ plate: 'soot', shows: 'overprint' }, [0, 1, 0]),
+    ),
+    DUPLICATOR,
+  );
+  expect(faults.map(({ plate, measure }) => [plate, measure])).toEqual([
+    ['straw', 0.4],
+    ['soot', 0.3],
+  ]);
+  expect(faults[0]!.message).toContain('at 2 borders');
+  expect(faults[1]!.message).not.toContain('borders');
 });
 
 describe('what mends them', () => {

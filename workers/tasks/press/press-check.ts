@@ -11,11 +11,14 @@ import {
   totalInkFaults,
 } from '../../../src/press/check/grid-faults.ts';
 import { keyLineFaults, thinFault } from '../../../src/press/check/line-faults.ts';
+import { bandFaults, meshFaults, moireFaults } from '../../../src/press/check/screen-faults.ts';
 import { identicalFault, polarityFault, sliverFaults } from '../../../src/press/check/shape-faults.ts';
 import { tintFaults } from '../../../src/press/check/tint-faults.ts';
 import { marked } from '../../../src/press/meant.ts';
 import { figureOf, pressOf } from '../../../src/press/profiles.ts';
 import { BARE_SHEET, sheetPixels } from '../../../src/press/sheet-pixels.ts';
+import { slackByPlate } from '../../../src/press/slack-faults.ts';
+import { toleranceOf } from '../../../src/press/tolerance.ts';
 import type { Tools } from '../../engine/evaluation.ts';
 import type {
   DrawingValue,
@@ -29,6 +32,7 @@ import { mmToPx, type Plane, pxToMm } from '../../kernels/plane.ts';
 import { DEPTH_STEPS, depthPlane } from '../depth-plane.ts';
 import { feeding, firstOf, upstreamKind } from '../job-ends.ts';
 import { lineWidths } from '../line-widths.ts';
+import { registerSlack } from '../register-slack.ts';
 import { type Rendered, render } from '../render.ts';
 import type { TaskContext } from '../task.ts';
 
@@ -74,11 +78,22 @@ export async function pressCheck(
       press,
       tools,
     );
-    return { report: { ...report, complaints: marked([...report.complaints, ...faults], job.meant) } };
+    const slack = await slackOf(job, press, context);
+    const all = [...report.complaints, ...faults, ...slack];
+    return { report: { ...report, complaints: marked(all, job.meant) } };
   } finally {
     tidy();
     run.release();
   }
+}
+
+/** Borders that do not hold on this press, where it is known how far it drifts and fills are printed. */
+async function slackOf(job: Job, press: Press, context: TaskContext): Promise<Complaint[]> {
+  const fills = upstreamKind(job, firstOf(job, 'press-file')!, 'fill-plates');
+  if (figureOf(press, 'toleranceAlongMm') === null || fills === null) return [];
+  const tolerance = toleranceOf({ graph: job.graph, press });
+  const { report } = await registerSlack({ job, tolerance }, context);
+  return slackByPlate(report, tolerance);
 }
 
 /** Kinds that break fills up into grain or dots: thin line is looked for before them. */
@@ -143,8 +158,19 @@ async function faultsOf(facts: Facts, press: Press, tools: Tools): Promise<Compl
     faults.push(...paleFault(id, greatest, Math.max(0, ...tintsOf(recipes, id)) === 100));
   }
   faults.push(...(await identical(plates, tools)));
-  if (line) faults.push(...(await lineFaults(line, shapes, press, tools)));
+  faults.push(...screenFaults(facts, press));
+  if (line) faults.push(...(await lineFaults(line, shapes, plates, press, tools)));
   return faults;
+}
+
+function screenFaults({ plates, regions, recipes }: Facts, press: Press): Complaint[] {
+  const screened = plates.plates.flatMap(({ id, screen }) => (screen ? [{ id, screen }] : []));
+  const fading = regions && recipes ? printed(regions, recipes) : [];
+  return [
+    ...moireFaults(screened),
+    ...meshFaults(screened, press),
+    ...bandFaults(screened, fading, plates.ppi),
+  ];
 }
 
 function tintsOf(recipes: RecipesValue | undefined, plate: string): number[] {
@@ -253,9 +279,16 @@ function sameBytes(a: Uint8Array, b: Uint8Array): boolean {
   return true;
 }
 
+/** The coarsest ruling of the plates that have one. */
+function rulingOf({ plates }: PlatesValue): number | null {
+  const rulings = plates.flatMap(({ screen }) => screen?.lpi ?? []);
+  return rulings.length === 0 ? null : Math.min(...rulings);
+}
+
 async function lineFaults(
   line: DrawingValue,
   shapes: PlatesValue,
+  plates: PlatesValue,
   press: Press,
   tools: Tools,
 ): Promise<Complaint[]> {
@@ -270,7 +303,7 @@ async function lineFaults(
   );
   const tintOf = Object.fromEntries(rows.map(({ id, onLine }) => [id, onLine]));
   return [
-    ...keyLineFaults({ widthMm: widths?.middle ?? null, tintOf }, press, null),
+    ...keyLineFaults({ widthMm: widths?.middle ?? null, tintOf }, press, rulingOf(plates)),
     ...rows.flatMap(({ id, onLine, all }) => (widths ? polarityFault(id, onLine, all) : [])),
   ];
 }
