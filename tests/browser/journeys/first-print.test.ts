@@ -5,8 +5,8 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { parseJob } from '../../../src/graph/parse-job.ts';
 import { reportSchema } from '../../../src/graph/report.ts';
 import { nodeKinds } from '../../../src/nodes/registry.ts';
-import { cellMiddles, SEED_TRAY, SIZELESS_TRAY } from './seed-tray.ts';
-import { accessFaults, dropFile, onSheet } from './steps.ts';
+import { cellMiddles, SIZELESS_TRAY } from './seed-tray.ts';
+import { accessFaults, dropFile, dropTray, onSheet } from './steps.ts';
 import { bytesOf, DESKTOP, type Device, settled, TABLET, Visitor } from './visitor.ts';
 
 const DEVICES: [string, Device][] = [
@@ -56,13 +56,7 @@ describe.each(DEVICES)('%s', (_, device) => {
     visitor = new Visitor(device);
     let page = await visitor.open();
     await settled(page);
-    await dropFile(page, 'seed-tray.svg', 'image/svg+xml', SEED_TRAY);
-    await page.getByRole('button', { name: /A new job/ }).click();
-    await page
-      .getByRole('banner')
-      .getByText(/^seed.tray$/)
-      .waitFor();
-    await settled(page);
+    await dropTray(page);
 
     await page.getByLabel('Tint of Pantile, %').fill('70');
     await page.keyboard.press('Enter');

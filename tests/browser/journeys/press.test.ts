@@ -1,29 +1,14 @@
 import { strFromU8, unzipSync } from 'fflate';
-import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { reportSchema } from '../../../src/graph/report.ts';
 import { Desk, run, separated } from '../../outside/files/programs.ts';
-import { SEED_TRAY } from './seed-tray.ts';
-import { accessFaults, dropFile } from './steps.ts';
+import { accessFaults, dropTray } from './steps.ts';
 import { bytesOf, DESKTOP, type Device, settled, TABLET, Visitor } from './visitor.ts';
 
 const DEVICES: [string, Device][] = [
   ['at a desk, 1440 x 900', DESKTOP],
   ['on a tablet, 1180 x 820 with touch', TABLET],
 ];
-
-async function withTray(visitor: Visitor): Promise<Page> {
-  const page = await visitor.open();
-  await settled(page);
-  await dropFile(page, 'seed-tray.svg', 'image/svg+xml', SEED_TRAY);
-  await page.getByRole('button', { name: /A new job/ }).click();
-  await page
-    .getByRole('banner')
-    .getByText(/^seed.tray$/)
-    .waitFor();
-  await settled(page);
-  return page;
-}
 
 describe.each(DEVICES)('%s', (_, device) => {
   let visitor: Visitor;
@@ -37,7 +22,9 @@ describe.each(DEVICES)('%s', (_, device) => {
 
   it('leads from the press check to a press PDF on a sheet with bleed', async () => {
     visitor = new Visitor(device);
-    const page = await withTray(visitor);
+    const page = await visitor.open();
+    await settled(page);
+    await dropTray(page);
     const panel = page.getByRole('region', { name: 'Press check' });
     await panel.getByRole('button', { name: /^Press check/ }).click();
     await panel.getByLabel('Press', { exact: true }).selectOption('relief');

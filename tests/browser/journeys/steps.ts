@@ -1,5 +1,7 @@
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
+import { SEED_TRAY } from './seed-tray.ts';
+import { settled } from './visitor.ts';
 
 const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
@@ -30,6 +32,17 @@ export async function dropFile(page: Page, name: string, type: string, text: str
   );
   for (const event of ['dragenter', 'dragover', 'drop'])
     await page.dispatchEvent('body', event, { dataTransfer: data });
+}
+
+/** Drops the seed tray and makes a job of it. */
+export async function dropTray(page: Page): Promise<void> {
+  await dropFile(page, 'seed-tray.svg', 'image/svg+xml', SEED_TRAY);
+  await page.getByRole('button', { name: /A new job/ }).click();
+  await page
+    .getByRole('banner')
+    .getByText(/^seed.tray$/)
+    .waitFor();
+  await settled(page);
 }
 
 /** Where a place of the sheet, in shares of its width and height, lies on the screen. */

@@ -2,20 +2,14 @@ import { xyzOfLab } from '../../../src/ink/lab.ts';
 import { type PrintModel, printModel } from '../../../src/ink/model.ts';
 import type { PrintInput } from '../../../src/ink/model-input.ts';
 import { screenValuesOf } from '../../../src/ink/screen.ts';
-import { decodeSrgb, encodeSrgb } from '../../../src/ink/srgb.ts';
 import type { Tools } from '../../engine/evaluation.ts';
 import { openRaster, type RasterLayer } from '../../files/open-raster.ts';
 import type { Plane, SharedBytes } from '../../kernels/plane.ts';
+import { ENCODING, LIGHT } from '../screen-light.ts';
 
 type Rgb = readonly [number, number, number];
 
 const THUMBNAIL_PX = 256;
-const LIGHT_STEPS = 4096;
-const LIGHT = Float64Array.from({ length: 256 }, (_, v) => decodeSrgb(v / 255));
-const ENCODING = Uint8Array.from({ length: LIGHT_STEPS }, (_, i) =>
-  Math.round(255 * encodeSrgb(i / (LIGHT_STEPS - 1))),
-);
-
 /**
  * The plates as an OpenRaster picture: the paper's colour below, then one layer a plate in its ink's colour that
  * multiplies what lies beneath; a solid on the bare paper shows as it is predicted to print.

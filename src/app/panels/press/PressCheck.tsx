@@ -4,6 +4,7 @@ import { PROCESSES, type Process } from '../../../graph/press.ts';
 import { isMeant } from '../../../press/meant.ts';
 import { PROCESS_TITLES } from '../../../press/profiles.ts';
 import { useJob } from '../../../store/hooks.ts';
+import { FoldHead } from '../FoldHead.tsx';
 import { Few } from '../regions/Few.tsx';
 import styles from '../regions/Regions.module.css';
 import { FaultRow } from './FaultRow.tsx';
@@ -23,15 +24,9 @@ export function PressCheck() {
   const waiting = faults.filter((fault) => !isMeant(fault, meant));
   return (
     <div className={styles.panel}>
-      <h2>
-        <button type="button" className={styles.head} aria-expanded={open} onClick={() => setOpen(!open)}>
-          {texts.title}
-          <svg viewBox="0 0 10 10" aria-hidden="true">
-            <path d={open ? 'M1 3l4 4 4-4' : 'M3 1l4 4-4 4'} />
-          </svg>
-          <span>{texts.open(waiting.length)}</span>
-        </button>
-      </h2>
+      <FoldHead title={texts.title} open={open} onToggle={() => setOpen(!open)}>
+        {texts.open(waiting.length)}
+      </FoldHead>
       {open && (
         <>
           <label className={own.choose}>

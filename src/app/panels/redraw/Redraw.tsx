@@ -4,6 +4,7 @@ import { type Case, REGION_STATES } from '../../../graph/redraw.ts';
 import { useJob, useView } from '../../../store/hooks.ts';
 import { edit } from '../../../store/job-store.ts';
 import { setView } from '../../../store/view-store.ts';
+import { FoldHead } from '../FoldHead.tsx';
 import styles from '../regions/Regions.module.css';
 import { CaseRow } from './CaseRow.tsx';
 import own from './Redraw.module.css';
@@ -31,15 +32,9 @@ export function Redraw() {
     }));
   return (
     <div className={styles.panel}>
-      <h2>
-        <button type="button" className={styles.head} aria-expanded={open} onClick={() => setUnfolded(!open)}>
-          {texts.title}
-          <svg viewBox="0 0 10 10" aria-hidden="true">
-            <path d={open ? 'M1 3l4 4 4-4' : 'M3 1l4 4-4 4'} />
-          </svg>
-          <span>{texts.open(waiting.length)}</span>
-        </button>
-      </h2>
+      <FoldHead title={texts.title} open={open} onToggle={() => setUnfolded(!open)}>
+        {texts.open(waiting.length)}
+      </FoldHead>
       {open && (
         <>
           <label className={own.ghost}>

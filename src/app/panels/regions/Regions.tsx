@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useResults } from '../../../store/hooks.ts';
 import { useRegionsShow } from '../../../view/region-tools/region-tools.ts';
+import { FoldHead } from '../FoldHead.tsx';
 import { Chosen } from './Chosen.tsx';
 import { Groups } from './Groups.tsx';
 import { HandEdits } from './HandEdits.tsx';
@@ -16,20 +17,9 @@ export function Regions() {
   const open = unfolded ?? shows;
   return (
     <div className={styles.panel}>
-      <h2>
-        <button
-          type="button"
-          className={styles.head}
-          aria-expanded={open}
-          onClick={() => setUnfolded(open === shows ? !open : null)}
-        >
-          {texts.title}
-          <svg viewBox="0 0 10 10" aria-hidden="true">
-            <path d={open ? 'M1 3l4 4 4-4' : 'M3 1l4 4-4 4'} />
-          </svg>
-          <span>{map && texts.count(map.regions.length)}</span>
-        </button>
-      </h2>
+      <FoldHead title={texts.title} open={open} onToggle={() => setUnfolded(open === shows ? !open : null)}>
+        {map && texts.count(map.regions.length)}
+      </FoldHead>
       {open && !map && <p className={styles.quiet}>{texts.notYet}</p>}
       {open && map && (
         <>

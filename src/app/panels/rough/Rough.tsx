@@ -3,6 +3,7 @@ import { useJob } from '../../../store/hooks.ts';
 import { edit } from '../../../store/job-store.ts';
 import { chooseFiles } from '../../files/browser-files.ts';
 import { say } from '../../files/files-store.ts';
+import { FoldHead } from '../FoldHead.tsx';
 import styles from '../regions/Regions.module.css';
 import { RoughRows } from './RoughRows.tsx';
 import { addRough, withMatches, withoutRough } from './rough-edits.ts';
@@ -35,15 +36,9 @@ export function Rough() {
   }, [matches]);
   return (
     <div className={styles.panel}>
-      <h2>
-        <button type="button" className={styles.head} aria-expanded={open} onClick={() => setOpen(!open)}>
-          {texts.title}
-          <svg viewBox="0 0 10 10" aria-hidden="true">
-            <path d={open ? 'M1 3l4 4 4-4' : 'M3 1l4 4-4 4'} />
-          </svg>
-          <span>{file ?? ''}</span>
-        </button>
-      </h2>
+      <FoldHead title={texts.title} open={open} onToggle={() => setOpen(!open)}>
+        {file ?? ''}
+      </FoldHead>
       {open && asset === null && (
         <>
           <p className={styles.quiet}>{texts.none}</p>

@@ -6,6 +6,7 @@ import { useJob, useView } from '../../../store/hooks.ts';
 import { setView } from '../../../store/view-store.ts';
 import { showPlace } from '../../../view/desk-store.ts';
 import { platesOf } from '../../../view/plates-of.ts';
+import { FoldHead } from '../FoldHead.tsx';
 import styles from '../regions/Regions.module.css';
 import { Mends } from './Mends.tsx';
 import { slackTexts as texts } from './strings.ts';
@@ -24,19 +25,7 @@ export function Slack() {
   const traps = useJob((job) => trapOf(job) !== undefined);
   return (
     <div className={styles.panel}>
-      <h2>
-        <button
-          type="button"
-          className={styles.head}
-          aria-expanded={open}
-          onClick={() => setUnfolded(open === shows ? !open : null)}
-        >
-          {texts.title}
-          <svg viewBox="0 0 10 10" aria-hidden="true">
-            <path d={open ? 'M1 3l4 4 4-4' : 'M3 1l4 4-4 4'} />
-          </svg>
-        </button>
-      </h2>
+      <FoldHead title={texts.title} open={open} onToggle={() => setUnfolded(open === shows ? !open : null)} />
       {open && (
         <>
           <Tolerances />
