@@ -6,7 +6,7 @@ export const strings = {
   bypass: 'Bypass',
   bypassed: 'Bypassed: what comes in goes on unchanged.',
   reset: 'reset',
-  resetOf: (title: string, usual: string) => `Set ${title} back${usual && ` to ${usual}`}`,
+  resetOf: (title: string, usual: string) => `reset ${title}${usual && ` to ${usual}`}`,
   resetStep: (node: string, title: string) => `${node}: ${title.toLowerCase()} set back`,
   step: (node: string, title: string, value: string) => `${node}: ${title.toLowerCase()} ${value}`.trim(),
   empty: 'empty',

@@ -27,6 +27,14 @@ export const handMarkSchema = z.strictObject({
   points: z.array(handPoint).min(1).max(5000),
 });
 
+/** A stroke hardly pressed is still so wide, as a share of its width. */
+const LIGHTEST = 0.12;
+
+/** Share of its full width that a stroke has where the hand presses so far, both 0..1. */
+export function shareOfWidth(pressure: number): number {
+  return LIGHTEST + (1 - LIGHTEST) * pressure;
+}
+
 /** Most points of all marks together. */
 const MOST_POINTS = 500_000;
 

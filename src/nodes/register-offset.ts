@@ -54,6 +54,25 @@ export const registerOffset = defineNode({
   }),
 });
 
+type FeedEdge = 'top' | 'right' | 'bottom' | 'left';
+
+/** Unit vector from the feed edge into the sheet; across lies a quarter turn to its side, to the right or down. */
+export const ALONG_FEED: Readonly<Record<FeedEdge, readonly [number, number]>> = {
+  top: [0, 1],
+  bottom: [0, -1],
+  left: [1, 0],
+  right: [-1, 0],
+};
+
+/** A move over the sheet, mm to the right and down, as register names it: along and across the feed. */
+export function inFeedTerms(
+  [right, down]: readonly [number, number],
+  feedEdge: FeedEdge,
+): { alongMm: number; acrossMm: number } {
+  const [ax, ay] = ALONG_FEED[feedEdge];
+  return { alongMm: right * ax + down * ay, acrossMm: right * Math.abs(ay) + down * Math.abs(ax) };
+}
+
 /**
  * How far the far edge of a sheet swings across the feed when a plate turns about the lay edge, mm.
  *

@@ -1,5 +1,6 @@
 import { canonicalJson } from '../../src/graph/keys.ts';
 import { pressFaults as kind } from '../../src/nodes/press-faults.ts';
+import { ALONG_FEED } from '../../src/nodes/register-offset.ts';
 import { evaluation, type Tools } from '../engine/evaluation.ts';
 import type { PlatesValue, PlateValue } from '../engine/values.ts';
 import { latticeOf, mix, octavesOf, seedOfSheet } from '../kernels/lattice.ts';
@@ -8,7 +9,7 @@ import type { PressMapArgs } from '../kernels/press-map.ts';
 import type { PressPrintArgs } from '../kernels/press-print.ts';
 import { inkAbout } from './edge-of-ink.ts';
 import { keptWithin } from './kept-within.ts';
-import { ALONG, amountOf, type FaultSettings, repeatsOf, spotsOf } from './press-marks.ts';
+import { amountOf, type FaultSettings, repeatsOf, spotsOf } from './press-marks.ts';
 
 export const pressFaults = evaluation(kind, async ({ settings, inputs, tools }) => {
   const { plates, area } = inputs;
@@ -59,7 +60,7 @@ async function mapOf(
   const width = Math.ceil(widthMm / cellMm);
   const height = Math.ceil(heightMm / cellMm);
   const seed = mix(order, settings.seed);
-  const along = ALONG[settings.feedEdge];
+  const along = ALONG_FEED[settings.feedEdge];
   const data = await mapData({ width, height, cellMm, along, ...faults, seed }, tools);
   return { data, width, height, cellMm };
 }

@@ -1,5 +1,6 @@
 import type { SettingsOf } from '../../src/graph/node-kind.ts';
 import { canOccur, type Fault, type pressFaults } from '../../src/nodes/press-faults.ts';
+import { ALONG_FEED } from '../../src/nodes/register-offset.ts';
 import type { PlatesValue } from '../engine/values.ts';
 import { mix, seedOfSheet } from '../kernels/lattice.ts';
 import { mmToPx } from '../kernels/plane.ts';
@@ -7,14 +8,6 @@ import type { Repeat } from '../kernels/press-print.ts';
 import type { Spot } from '../kernels/press-spots.ts';
 
 export type FaultSettings = SettingsOf<typeof pressFaults>;
-
-/** Unit vector from the feed edge into the sheet. */
-export const ALONG: Record<FaultSettings['feedEdge'], readonly [number, number]> = {
-  top: [0, 1],
-  bottom: [0, -1],
-  left: [1, 0],
-  right: [-1, 0],
-};
 
 /** How much of a fault occurs, 0..1. */
 export function amountOf(fault: Fault, settings: FaultSettings): number {
@@ -71,7 +64,7 @@ const SET_OFF = 0.25;
 
 /** Repeats of the plate on itself: a ghost farther along the feed, and the mirrored set-off of the sheet before. */
 export function repeatsOf(settings: FaultSettings, order: number, plates: PlatesValue): Repeat[] {
-  const [ax, ay] = ALONG[settings.feedEdge];
+  const [ax, ay] = ALONG_FEED[settings.feedEdge];
   const { ppi } = plates;
   const { width, height } = plates.plates[0]!.coverage;
   const seed = seedOfSheet(mix(order, settings.seed), settings.sheet);
