@@ -113,6 +113,7 @@ export const surfaceTexts = {
     platesCount: (plates: number) => `${plates} plates`,
     brush: 'Kept brush',
     noBrush: 'Brush',
+    keepBrush: 'Keep',
     ofMark: 'The chosen stroke',
     putIn: (place: string) => `Put Hand marks in ${place}`,
     before: (title: string) => `before ${title}`,
