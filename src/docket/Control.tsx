@@ -1,6 +1,7 @@
 import { type Lab, labSchema } from '../graph/inks.ts';
 import { ColourControl } from './ColourControl.tsx';
 import type { ControlProps } from './control.ts';
+import { FileControl } from './FileControl.tsx';
 import type { Field } from './fields.ts';
 import { GroupControl } from './GroupControl.tsx';
 import { HandEditsControl } from './HandEditsControl.tsx';
@@ -9,7 +10,6 @@ import { PlateControl } from './PlateControl.tsx';
 import { RegionsControl } from './RegionsControl.tsx';
 import {
   ChoiceControl,
-  FileControl,
   NumberControl,
   SeedControl,
   TextControl,

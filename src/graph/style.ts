@@ -39,7 +39,7 @@ const OF_THE_DRAWING: Readonly<Record<string, readonly string[]>> = {
   'closed-regions': ['edits'],
   area: ['shapes', 'lines', 'regions'],
   'hand-marks': ['marks'],
-  'paper-stock': ['asset'],
+  'paper-stock': ['asset', 'backAsset'],
 };
 
 /** Nodes that do nothing without a picture of their own: they wait for one, bypassed. */

@@ -53,6 +53,14 @@ const settings = z.strictObject({
     title: 'Strength of the scan',
     help: 'How much of its unevenness shows: at 100 as it was scanned.',
   }),
+  showThroughPercent: measure('%', 0, 100, 0, {
+    title: 'Show-through',
+    help: 'How strongly the back of the sheet is seen, mirrored; at 100 as strongly as its front.',
+  }),
+  backAsset: hashSchema.nullable().default(null).meta({
+    title: 'Back of the sheet',
+    help: 'A picture of what is printed there, as wide as the sheet; without one, this same print.',
+  }),
   seed: seed(1),
 });
 
@@ -130,7 +138,7 @@ const list: readonly Preset[] = [
 
 export const paperStock = defineNode({
   kind: 'paper-stock',
-  version: 2,
+  version: 3,
   title: 'Paper stock',
   help: 'The sheet the proof lies on: colour, surface, tooth, fibres, flecks and edge. It never enters the plates.',
   role: 'simulation',
@@ -138,5 +146,8 @@ export const paperStock = defineNode({
   inputs: {},
   outputs: { paper: { type: 'paper' } },
   settings,
-  presets: { shape: settings.omit({ asset: true, scanPpi: true, scanPercent: true, seed: true }), list },
+  presets: {
+    shape: settings.omit({ asset: true, backAsset: true, scanPpi: true, scanPercent: true, seed: true }),
+    list,
+  },
 });

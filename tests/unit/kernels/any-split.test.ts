@@ -492,6 +492,25 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       extent: height,
     };
   },
+  showThrough() {
+    const front = randomPlane(width * 3, height, 41).data;
+    const back = { data: randomPlane(90 * 4, 70, 42).data, width: 90, height: 70, bands: 4 };
+    const out = sharedBytes(PIXELS * 3);
+    const light = Float64Array.from({ length: 256 }, (_, v) => v / 255);
+    const args = {
+      front,
+      width,
+      height,
+      back,
+      bare: [0.9, 0.8, 0.7],
+      share: 0.4,
+      light,
+      encoding: table,
+      out,
+    };
+    const run = (a: number, b: number) => bandKernels.showThrough(args, a, b);
+    return { run, reads: [front, back.data, light, table], writes: [out], extent: height };
+  },
   shrinkProof() {
     const from = sharedBytes(PIXELS * 3);
     from.forEach((_, i) => {
