@@ -100,7 +100,7 @@ const list: readonly Preset[] = [
     name: 'Peat',
     help: 'Brown, long fibres and dark flecks',
     settings: {
-      lab: [64, 7, 19],
+      lab: [71, 6, 18],
       toothPercent: 55,
       toothMm: 0.4,
       fibresPercent: 80,

@@ -53,7 +53,7 @@ const list: readonly Preset[] = [
   {
     name: 'Loam',
     help: 'Dark crumbs of many sizes; solids open a little',
-    settings: { pattern: 'mottle', sizeMm: 1.4, strengthPercent: 60, hardness: 45, openSolidsPercent: 6 },
+    settings: { pattern: 'mottle', sizeMm: 1, strengthPercent: 55, hardness: 30, openSolidsPercent: 6 },
   },
   {
     name: 'Chaff',

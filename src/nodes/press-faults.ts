@@ -136,7 +136,7 @@ const list: readonly Preset[] = [
     help: 'Prints stick: set-off and ghosts',
     settings: {
       process: 'offset',
-      amountPercent: 90,
+      amountPercent: 60,
       setOffPercent: 100,
       setOffMm: 4,
       ghostPercent: 80,

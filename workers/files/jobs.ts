@@ -8,6 +8,7 @@ import { deflated } from './pdf/deflated.ts';
 import { greyPdf } from './pdf/grey-pdf.ts';
 import type { PressPdf } from './pdf/press-pdf.ts';
 import { proofPdf } from './pdf/proof-pdf.ts';
+import type { picturePdf } from './picture-pdf.ts';
 
 interface OpenArgs {
   bytes: Uint8Array;
@@ -51,6 +52,8 @@ export const fileJobs = {
   jobSheetPdf: async (sheet: JobSheet) => (await import('./pdf/job-sheet-pdf.ts')).jobSheetPdf(sheet),
   proofPdf,
   pressPdf: async (args: PressPdf) => (await import('./pdf/press-pdf.ts')).pressPdf(args),
+  picturePdf: async (args: Parameters<typeof picturePdf>[0]) =>
+    (await import('./picture-pdf.ts')).picturePdf(args),
 };
 
 /** Jobs that get a worker of their own. */
