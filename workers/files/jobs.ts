@@ -6,9 +6,9 @@ import { encodeFax, encodeTiff, type GreyPicture, type TiffDepth } from './encod
 import { inspectPicture, type PictureHead } from './inspect.ts';
 import { deflated } from './pdf/deflated.ts';
 import { greyPdf } from './pdf/grey-pdf.ts';
+import { picturesPdf } from './pdf/pictures-pdf.ts';
 import type { PressPdf } from './pdf/press-pdf.ts';
 import { proofPdf } from './pdf/proof-pdf.ts';
-import type { picturePdf } from './picture-pdf.ts';
 
 interface OpenArgs {
   bytes: Uint8Array;
@@ -52,8 +52,7 @@ export const fileJobs = {
   jobSheetPdf: async (sheet: JobSheet) => (await import('./pdf/job-sheet-pdf.ts')).jobSheetPdf(sheet),
   proofPdf,
   pressPdf: async (args: PressPdf) => (await import('./pdf/press-pdf.ts')).pressPdf(args),
-  picturePdf: async (args: Parameters<typeof picturePdf>[0]) =>
-    (await import('./picture-pdf.ts')).picturePdf(args),
+  picturesPdf,
 };
 
 /** Jobs that get a worker of their own. */

@@ -2,8 +2,8 @@ import { BadInput } from '../../src/graph/complaint.ts';
 import type { Job } from '../../src/graph/job.ts';
 import type { Tools } from '../engine/evaluation.ts';
 import type { ProofValue } from '../engine/values.ts';
-import type { PicturePage } from '../files/picture-pdf.ts';
-import { mmToPx, pxToMm } from '../kernels/plane.ts';
+import type { PicturePage } from '../files/pdf/pictures-pdf.ts';
+import { mmToPx, pxToMm, type SharedBytes } from '../kernels/plane.ts';
 import { fillPaper, type SheetCell, writeTitle } from './contact-cells.ts';
 import { cellOf, sheetPng } from './contact-sheet.ts';
 import { sheetOfRun } from './edition-sheet.ts';
@@ -48,22 +48,28 @@ export async function edition(input: EditionInput, context: TaskContext): Promis
     throw new BadInput(`there is no sheet ${outside}: the edition runs from 1 to ${sheets}`);
   const { tools, tidy } = context.engine.toolBox(context.flag);
   const jobAt = (sheet: number) => sheetOfRun(job, { sheet, of: sheets, seed });
-  const print = (sheet: number, scale: number) =>
-    fullSheet(
-      { job: jobAt(sheet), node: proof, scale, title: input.numbered ? `${sheet}/${sheets}` : null },
-      context,
-      tools,
-    );
+  const print = <Made>(
+    sheet: number,
+    scale: number,
+    make: (printed: Printed, tools: Tools) => Promise<Made>,
+  ) => {
+    const title = input.numbered ? `${sheet}/${sheets}` : null;
+    return withSheet({ job: jobAt(sheet), node: proof, scale, title }, make, context, tools);
+  };
   try {
     const files: MadeFile[] = [];
     if (contact)
       files.push({ name: 'contact-sheet.png', bytes: await contactOf(sheets, jobAt, context, tools) });
-    for (const sheet of full) files.push({ name: fileOf(sheet, sheets), bytes: (await print(sheet, 1)).png });
+    for (const sheet of full)
+      files.push({ name: fileOf(sheet, sheets), bytes: await print(sheet, 1, pngOf) });
     if (pdfPpi !== null) {
       const pages: PicturePage[] = [];
       const scale = await pdfScale(jobAt(1), proof, sheets, pdfPpi, context);
-      for (let sheet = 1; sheet <= sheets; sheet++) pages.push(await print(sheet, scale));
-      files.push({ name: 'edition.pdf', bytes: await tools.whole('picturePdf', { pages, title: job.name }) });
+      for (let sheet = 1; sheet <= sheets; sheet++) pages.push(await print(sheet, scale, pageOf));
+      files.push({
+        name: 'edition.pdf',
+        bytes: await tools.whole('picturesPdf', { pages, title: job.name }),
+      });
     }
     return { files };
   } finally {
@@ -127,7 +133,7 @@ const NUMBER_MM = 3;
 /** A proof is measured small: its size in mm is the same. */
 const MEASURED_AT = 16;
 
-interface Printed {
+interface Wanted {
   job: Job;
   node: string;
   scale: number;
@@ -135,20 +141,34 @@ interface Printed {
   title: string | null;
 }
 
-/** One sheet as PNG, with the size it has. */
-async function fullSheet(
-  { job, node, scale, title }: Printed,
+/** A printed sheet, with its margin where it has one. */
+interface Printed {
+  width: number;
+  height: number;
+  data: SharedBytes;
+  ppi: number;
+  mm: readonly [number, number];
+}
+
+const pngOf = ({ width, height, data, ppi }: Printed, tools: Tools) =>
+  tools.whole('encodePng', { width, height, bands: 3, data, ppi, srgb: true });
+
+async function pageOf({ width, height, data, mm }: Printed, tools: Tools): Promise<PicturePage> {
+  const pixels = await tools.whole('deflated', { data, rowBytes: width * 3, components: 3 });
+  return { width, height, pixels, mm };
+}
+
+/** Prints one sheet and has something made of it. */
+async function withSheet<Made>(
+  { job, node, scale, title }: Wanted,
+  make: (printed: Printed, tools: Tools) => Promise<Made>,
   { engine, flag, onProgress }: TaskContext,
   tools: Tools,
-): Promise<PicturePage> {
+): Promise<Made> {
   const run = await engine.evaluate({ job, targets: [{ node, port: 'proof' }], scale }, flag, onProgress);
   try {
     const { width, height, pixels, ppi, mm } = run.values[0] as ProofValue;
-    if (title === null)
-      return {
-        png: await tools.whole('encodePng', { width, height, bands: 3, data: pixels, ppi, srgb: true }),
-        mm,
-      };
+    if (title === null) return await make({ width, height, data: pixels, ppi, mm }, tools);
     const margin = Math.round(mmToPx(MARGIN_MM, ppi));
     const letters = mmToPx(NUMBER_MM, ppi);
     const sheet = { width, height: height + margin, places: [] };
@@ -156,10 +176,10 @@ async function fullSheet(
     fillPaper(sheet, data);
     data.set(pixels);
     writeTitle(title, margin, height + (margin - letters) / 2, letters, sheet, data);
-    const picture = { width, height: sheet.height, bands: 3, data, ppi, srgb: true } as const;
-    const png = await tools.whole('encodePng', picture);
+    const high = mm[1] + pxToMm(margin, ppi);
+    const made = await make({ width, height: sheet.height, data, ppi, mm: [mm[0], high] }, tools);
     tools.free(data);
-    return { png, mm: [mm[0], mm[1] + pxToMm(margin, ppi)] };
+    return made;
   } finally {
     run.release();
   }

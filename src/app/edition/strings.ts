@@ -15,7 +15,7 @@ export const editionTexts = {
   shown: (sheet: number, of: number) => `Sheet ${sheet} of ${of}`,
   back: 'Back to the whole run',
   pdf: 'PDF of all sheets',
-  pdfPpi: 'at',
+  pdfPpi: 'PDF at',
   ppi: 'ppi',
   keepPng: 'Keep this picture',
   wrong: (least: number, most: number) => `from ${least} to ${most}`,
