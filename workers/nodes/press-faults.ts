@@ -5,6 +5,7 @@ import { evaluation, type Tools } from '../engine/evaluation.ts';
 import type { PlatesValue, PlateValue } from '../engine/values.ts';
 import { latticeOf, mix, octavesOf, seedOfSheet } from '../kernels/lattice.ts';
 import { mmToPx, type Plane, pxToMm } from '../kernels/plane.ts';
+import { rimTable } from '../kernels/press-edges.ts';
 import type { PressMapArgs } from '../kernels/press-map.ts';
 import type { PressPrintArgs } from '../kernels/press-print.ts';
 import { inkAbout } from './edge-of-ink.ts';
@@ -99,7 +100,7 @@ async function edgesOf(
   const give = amountOf('flooding', settings) * FLOODING;
   if (take === 0 && give === 0) return coverage;
   const about = (mm: number, least?: number) => inkAbout(coverage, mmToPx(mm, ppi), tools, least);
-  const squeeze = take === 0 ? null : { share: await about(3 * settings.squeezeMm), take };
+  const squeeze = take === 0 ? null : { share: await about(3 * settings.squeezeMm), rims: rimTable(take) };
   const flooding = give === 0 ? null : { share: await about(settings.floodingMm, LEAST_FLOODING), give };
   const out = tools.plane(coverage.width, coverage.height);
   const seed = mix(106, seedOfSheet(mix(order, settings.seed), settings.sheet));

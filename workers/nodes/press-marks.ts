@@ -4,7 +4,7 @@ import { ALONG_FEED } from '../../src/nodes/register-offset.ts';
 import type { PlatesValue } from '../engine/values.ts';
 import { mix, seedOfSheet } from '../kernels/lattice.ts';
 import { mmToPx } from '../kernels/plane.ts';
-import type { Repeat } from '../kernels/press-print.ts';
+import { overprints, type Repeat } from '../kernels/press-print.ts';
 import type { Spot } from '../kernels/press-spots.ts';
 
 export type FaultSettings = SettingsOf<typeof pressFaults>;
@@ -70,21 +70,23 @@ export function repeatsOf(settings: FaultSettings, order: number, plates: Plates
   const seed = seedOfSheet(mix(order, settings.seed), settings.sheet);
   const drift = (n: number) => Math.round(mmToPx(settings.setOffMm, ppi) * (mix(n, seed) / 0x80000000 - 1));
   const away = mmToPx(settings.ghostMm, ppi);
-  const repeats: Repeat[] = [
+  const repeats = [
     {
-      xx: 1,
-      yy: 1,
+      xx: 1 as const,
+      yy: 1 as const,
       x0: -Math.round(ax * away),
       y0: -Math.round(ay * away),
       share: amountOf('ghost', settings) * GHOST,
     },
     {
-      xx: ax === 0 ? -1 : 1,
-      yy: ax === 0 ? 1 : -1,
+      xx: ax === 0 ? (-1 as const) : (1 as const),
+      yy: ax === 0 ? (1 as const) : (-1 as const),
       x0: (ax === 0 ? width - 1 : 0) + drift(104),
       y0: (ax === 0 ? 0 : height - 1) + drift(105),
       share: amountOf('setOff', settings) * SET_OFF,
     },
   ];
-  return repeats.filter(({ share }) => share > 0);
+  return repeats.flatMap(({ share, ...place }): Repeat[] =>
+    share > 0 ? [{ ...place, laid: overprints(share) }] : [],
+  );
 }

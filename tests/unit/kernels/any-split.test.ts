@@ -10,6 +10,8 @@ import { bandKernels } from '../../../workers/kernels/index.ts';
 import { latticeOf, octavesOf } from '../../../workers/kernels/lattice.ts';
 import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
 import { cellThresholds, screenAxes } from '../../../workers/kernels/screen/am.ts';
+import { rimTable } from '../../../workers/kernels/press-edges.ts';
+import { overprints } from '../../../workers/kernels/press-print.ts';
 import { emptyLabels, flatPlane, randomPicture, randomPlane, sharedBytes } from '../support/pictures.ts';
 import { randomOf, shuffled } from '../support/random.ts';
 
@@ -369,7 +371,7 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const [plate, near, wide, out] = [tones(21), tones(22), tones(23), plane()];
     const lattice = latticeOf(4);
     const octaves = octavesOf(0.5, 2, 4, 0.05);
-    const squeeze = { share: near, take: 0.3 };
+    const squeeze = { share: near, rims: rimTable(0.3) };
     const args = {
       plate,
       out,
@@ -391,7 +393,7 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       as,
       seed: k,
     }));
-    const repeats = [{ xx: -1, yy: 1, x0: width - 3, y0: 2, share: 0.2 } as const];
+    const repeats = [{ xx: -1, yy: 1, x0: width - 3, y0: 2, laid: overprints(0.2) } as const];
     const map = {
       data: Float32Array.from({ length: 20 }, (_, i) => 1 - i / 40),
       width: 4,
