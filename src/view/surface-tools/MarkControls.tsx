@@ -125,7 +125,7 @@ export function MarkControls() {
           </option>
         ))}
       </select>
-      {at < 0 && <KeepBrush drawn={drawn} />}
+      {at < 0 && !mark && <KeepBrush drawn={drawn} />}
       <PlatesChoice value={plates} onChange={(next) => set({ plates: next })} />
     </>
   );

@@ -114,7 +114,7 @@ export const surfaceTexts = {
     brush: 'Kept brush',
     noBrush: 'Brush',
     keepBrush: 'Keep',
-    ofMark: 'The chosen stroke',
+    ofMark: 'Chosen:',
     putIn: (place: string) => `Put Hand marks in ${place}`,
     before: (title: string) => `before ${title}`,
     after: (title: string) => `after ${title}`,

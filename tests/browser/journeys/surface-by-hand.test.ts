@@ -144,7 +144,7 @@ describe.each<[string, Device]>([
     await page.keyboard.press('b');
     await page.keyboard.press('v');
     await press(page, device, [0.36, 0.25]);
-    await page.getByText('The chosen stroke').waitFor({ state: 'attached' });
+    await page.getByText('Chosen:', { exact: true }).waitFor({ state: 'attached' });
     await page.keyboard.press('Shift+ArrowDown');
     await page.keyboard.press('ArrowDown');
     expect(marksOf(marksAtHand(await saved(page), null)!)[0]!.points[0]![1]).toBeCloseTo(first[1] + 1.1, 6);
