@@ -8,13 +8,7 @@ import { HandEditsControl } from './HandEditsControl.tsx';
 import { PerPlateControl } from './PerPlateControl.tsx';
 import { PlateControl } from './PlateControl.tsx';
 import { RegionsControl } from './RegionsControl.tsx';
-import {
-  ChoiceControl,
-  NumberControl,
-  SeedControl,
-  TextControl,
-  YesNoControl,
-} from './SmallControls.tsx';
+import { ChoiceControl, NumberControl, SeedControl, TextControl, YesNoControl } from './SmallControls.tsx';
 
 const GREY: Lab = [50, 0, 0];
 

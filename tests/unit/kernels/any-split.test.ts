@@ -9,9 +9,9 @@ import { grainTile } from '../../../workers/kernels/grain-tile.ts';
 import { bandKernels } from '../../../workers/kernels/index.ts';
 import { latticeOf, octavesOf } from '../../../workers/kernels/lattice.ts';
 import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
-import { cellThresholds, screenAxes } from '../../../workers/kernels/screen/am.ts';
 import { rimTable } from '../../../workers/kernels/press-edges.ts';
 import { overprints } from '../../../workers/kernels/press-print.ts';
+import { cellThresholds, screenAxes } from '../../../workers/kernels/screen/am.ts';
 import { emptyLabels, flatPlane, randomPicture, randomPlane, sharedBytes } from '../support/pictures.ts';
 import { randomOf, shuffled } from '../support/random.ts';
 
