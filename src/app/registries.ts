@@ -11,6 +11,7 @@ import { Wiring } from '../wiring/Wiring.tsx';
 import { Chart } from './chart/Chart.tsx';
 import { Compare } from './colourways/Compare.tsx';
 import { Proposals } from './colourways/Proposals.tsx';
+import { Edition } from './edition/Edition.tsx';
 import { fileShortcuts } from './files/file-shortcuts.ts';
 import { Inks } from './inks/Inks.tsx';
 import { Colourways } from './panels/Colourways.tsx';
@@ -43,6 +44,7 @@ export const sheets: Readonly<Record<SheetName, ComponentType<{ client: Client }
   inks: Inks,
   proposals: Proposals,
   compare: Compare,
+  edition: Edition,
 };
 
 export const views: readonly View[] = [

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'react';
 import type { Showing } from '../store/view-store.ts';
-import type { Point } from '../view/camera.ts';
+import type { HandPoint } from '../view/gesture.ts';
 import type { Spot, Stroke } from '../view/hand.ts';
 
 /** Where a panel stands. */
@@ -21,6 +21,9 @@ export interface View {
   show(): Showing | null;
 }
 
+/** What a tool works at: recipes, the regions themselves, or what lies over them. */
+export type ToolSet = 'usual' | 'regions' | 'areas' | 'marks' | 'fades' | 'nudge';
+
 /** What a hand over the print does. */
 export interface Tool {
   id: string;
@@ -29,14 +32,20 @@ export interface Tool {
   key: string;
   /** What it does, as a sentence. */
   help: string;
-  /** Where it is offered: always, or while regions are mended. */
-  set: 'usual' | 'regions';
+  /** Where it is offered: always, or while that is worked at. */
+  set: ToolSet;
   /** What Alt with an arrow key goes to. */
   walks: 'regions' | 'marks';
   /** The print was clicked or touched, or Enter pressed where the keyboard stands. */
   tap(spot: Spot): void;
   /** A drag begins at a point of the desk; null when it is to move the print. */
-  stroke(at: Point): Stroke | null;
+  stroke(at: HandPoint): Stroke | null;
+  /** Enter was pressed where the keyboard stands; absent where that does what a click does. */
+  enter?(spot: Spot): void;
+  /** A key was pressed over the print. @returns whether it means something to the tool */
+  press?(key: string, far: boolean): boolean;
+  /** It is taken. */
+  taken?(): void;
 }
 
 /** A key, or keys with modifiers, and what it does. */

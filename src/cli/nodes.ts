@@ -10,12 +10,13 @@ export async function nodes(args: string[]): Promise<number> {
   const kinds = [...nodeKinds.values()].map((kind) => ({
     ...kind,
     settings: z.toJSONSchema(kind.settings, { io: 'input' }),
+    presets: kind.presets?.list,
   }));
   if (values.json) {
     process.stdout.write(`${JSON.stringify(kinds)}\n`);
     return 0;
   }
-  for (const { kind, title, help, inputs, outputs, settings } of kinds) {
+  for (const { kind, title, help, inputs, outputs, settings, presets } of kinds) {
     const ports = (list: object) => Object.keys(list).join(', ') || '-';
     process.stdout.write(`${title} (${kind})\n  ${help}\n  ${ports(inputs)} -> ${ports(outputs)}\n`);
     for (const [name, setting] of Object.entries(settings.properties ?? {})) {
@@ -27,6 +28,7 @@ export async function nodes(args: string[]): Promise<number> {
       const start = typeof usual === 'object' ? '' : ` = ${usual}${unit ? ` ${unit}` : ''}`;
       process.stdout.write(`    ${name}${start}  ${says ?? ''}\n`);
     }
+    for (const preset of presets ?? []) process.stdout.write(`    "${preset.name}"  ${preset.help}\n`);
   }
   return 0;
 }

@@ -1,20 +1,14 @@
 import { type Lab, labSchema } from '../graph/inks.ts';
 import { ColourControl } from './ColourControl.tsx';
 import type { ControlProps } from './control.ts';
+import { FileControl } from './FileControl.tsx';
 import type { Field } from './fields.ts';
 import { GroupControl } from './GroupControl.tsx';
 import { HandEditsControl } from './HandEditsControl.tsx';
 import { PerPlateControl } from './PerPlateControl.tsx';
 import { PlateControl } from './PlateControl.tsx';
 import { RegionsControl } from './RegionsControl.tsx';
-import {
-  ChoiceControl,
-  FileControl,
-  NumberControl,
-  SeedControl,
-  TextControl,
-  YesNoControl,
-} from './SmallControls.tsx';
+import { ChoiceControl, NumberControl, SeedControl, TextControl, YesNoControl } from './SmallControls.tsx';
 
 const GREY: Lab = [50, 0, 0];
 

@@ -12,6 +12,7 @@ import styles from './Docket.module.css';
 import { FieldRow } from './FieldRow.tsx';
 import { fieldsOf } from './fields.ts';
 import { InkSetForm } from './InkSetForm.tsx';
+import { KeptRow } from './KeptRow.tsx';
 import { OtherSettings } from './other-settings.ts';
 import { strings } from './strings.ts';
 
@@ -19,6 +20,11 @@ import { strings } from './strings.ts';
 const OWN_FORMS: Readonly<Record<string, ComponentType<{ node: GraphNode }>>> = {
   [inkSet.kind]: InkSetForm,
 };
+
+/** Whether presets of a kind are settings of its nodes; those of Hand marks are what strokes are drawn with. */
+function presetsAreSettings({ presets, settings }: NodeKind): boolean {
+  return presets !== undefined && Object.keys(presets.shape.shape).every((name) => name in settings.shape);
+}
 
 function Complaints({ node }: { node: string }) {
   const complaints = useComplaints(node);
@@ -75,6 +81,7 @@ function Sheet({ node, kind }: { node: GraphNode; kind: NodeKind }) {
       </header>
       <p className={styles.quiet}>{node.bypassed ? strings.bypassed : kind.help}</p>
       <Complaints node={node.id} />
+      {presetsAreSettings(kind) && <KeptRow node={node} kind={kind} />}
       <Form node={node} kind={kind} />
     </>
   );

@@ -1,4 +1,3 @@
-import { useJob } from '../store/hooks.ts';
 import styles from './Controls.module.css';
 import { type ControlProps, spoken } from './control.ts';
 import shared from './Docket.module.css';
@@ -79,12 +78,6 @@ export function SeedControl({ field, label, value, describedBy, commit }: Contro
       <NumberInput field={number} label={label} value={seed} describedBy={describedBy} commit={commit} />
     </span>
   );
-}
-
-/** The name of the file a node reads. */
-export function FileControl({ value }: ControlProps<PlainField>) {
-  const file = useJob((job) => (typeof value === 'string' ? job.assets[value]?.file : undefined));
-  return <span className={styles.file}>{file ?? strings.noFile}</span>;
 }
 
 const LONGEST_TEXT = 120;

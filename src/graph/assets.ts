@@ -3,7 +3,7 @@ import type { Job } from './job.ts';
 /** Hashes of the assets that a job needs: those its nodes name, and the drawings it had before. */
 export function assetsInUse(job: Job): string[] {
   const hashes = job.graph.nodes
-    .map((node) => node.settings.asset)
+    .flatMap(({ settings }) => [settings.asset, settings.backAsset])
     .filter((asset) => typeof asset === 'string');
   const earlier = job.redraw?.earlier.map(({ drawing }) => drawing) ?? [];
   return [...new Set([...hashes, ...earlier])];

@@ -4,27 +4,24 @@ import type { RegisterEntry } from './register.ts';
 
 type Point = readonly [number, number];
 
-/** Settings that hold places, by node kind: what follows a redraw. */
+/** Settings that hold places, by node kind: what comes back with a drawing. */
 const PLACES: Readonly<Record<string, readonly string[]>> = {
   'closed-regions': ['edits'],
-  area: ['shapes', 'lines'],
+  area: ['shapes', 'lines', 'regions'],
   'hand-marks': ['marks'],
+  'plate-art': ['xMm', 'yMm', 'widthMm', 'turnDeg'],
 };
 
-/** The nodes with every place in their settings moved. Numbers after the first two of a point stay. */
-export function movedNodes(
+/** The nodes with the places of hand edits of regions moved. */
+export function movedEdits(
   nodes: readonly GraphNode[],
   move: (place: Point) => [number, number],
 ): GraphNode[] {
-  return nodes.map((node) => {
-    const names = PLACES[node.kind] ?? [];
-    if (!names.some((name) => name in node.settings)) return node;
-    const settings = Object.entries(node.settings).map(([name, value]) => [
-      name,
-      names.includes(name) ? moved(value, move) : value,
-    ]);
-    return { ...node, settings: Object.fromEntries(settings) };
-  });
+  return nodes.map((node) =>
+    node.kind === 'closed-regions' && node.settings.edits
+      ? { ...node, settings: { ...node.settings, edits: moved(node.settings.edits, move) } }
+      : node,
+  ) as GraphNode[];
 }
 
 /** Moves every point, a list that begins with two numbers, wherever it stands. */
@@ -48,16 +45,39 @@ export function placesOf(nodes: readonly GraphNode[]): Earlier['places'] {
   return Object.fromEntries(kept);
 }
 
-/** The nodes with those settings put back. */
-export function withPlaces(nodes: readonly GraphNode[], places: Earlier['places']): GraphNode[] {
-  return nodes.map((node) =>
-    places[node.id] ? { ...node, settings: { ...node.settings, ...places[node.id] } } : node,
+/** The job with those settings and fades put back; what was made since then stays beside them. */
+export function withPlaces(job: Job, { places, fades }: Earlier): Job {
+  const nodes = job.graph.nodes.map((node) => {
+    const then = places[node.id];
+    if (!then) return node;
+    const back = Object.entries(then).map(([name, value]) => [name, together(value, node.settings[name])]);
+    return { ...node, settings: { ...node.settings, ...Object.fromEntries(back) } };
+  });
+  const colourways = job.colourways.map((colourway) =>
+    fades && Object.hasOwn(fades, colourway.id)
+      ? { ...colourway, fades: { ...colourway.fades, ...fades[colourway.id] } }
+      : colourway,
   );
+  return { ...job, graph: { ...job.graph, nodes }, colourways };
+}
+
+/** A list as it was then, with what has come to it since: things by their ids, regions by theirs. */
+function together(then: unknown, now: unknown): unknown {
+  if (!Array.isArray(then) || !Array.isArray(now)) return then;
+  const idOf = (each: unknown) => (typeof each === 'string' ? each : (each as { id?: string }).id);
+  const known = new Set(then.map(idOf));
+  return [...then, ...now.filter((each) => !known.has(idOf(each)))];
+}
+
+/** The fades of all colourways, to be put back with the drawing. */
+export function fadesToKeep({ colourways }: Pick<Job, 'colourways'>): Pick<Earlier, 'fades'> {
+  const kept = colourways.flatMap(({ id, fades }) => (fades ? [[id, fades] as const] : []));
+  return kept.length > 0 ? { fades: Object.fromEntries(kept) } : {};
 }
 
 /**
- * The job with what hung on old regions handed to the new pieces of them: recipes and fades in all colourways, groups
- * and pins. What no new region takes stays under its old id.
+ * The job with what hung on old regions handed to the new pieces of them: recipes and fades in all colourways, groups,
+ * areas and pins. What no new region takes stays under its old id.
  */
 export function withPieces(job: Job, pieces: readonly { piece: string; of: string }[]): Job {
   if (pieces.length === 0) return job;
@@ -78,7 +98,12 @@ export function withPieces(job: Job, pieces: readonly { piece: string; of: strin
     ];
   };
   const groups = job.groups.map((group) => ({ ...group, regions: withTheirs(group.regions) }));
-  return { ...job, colourways, groups, pins: withTheirs(job.pins) };
+  const nodes = job.graph.nodes.map((node) =>
+    node.kind === 'area' && Array.isArray(node.settings.regions)
+      ? { ...node, settings: { ...node.settings, regions: withTheirs(node.settings.regions as string[]) } }
+      : node,
+  );
+  return { ...job, graph: { ...job.graph, nodes }, colourways, groups, pins: withTheirs(job.pins) };
 }
 
 /** Gives a region what an old one printed, in all colourways, with its groups and pins; the report follows. */

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { meantSchema } from './complaint.ts';
 import { idSchema } from './inks.ts';
+import { keptListSchema } from './kept-settings.ts';
 import { pressSchema } from './press.ts';
 import { colourwaySchema } from './recipe.ts';
 import { redrawSchema } from './redraw.ts';
@@ -62,6 +63,8 @@ export const jobSchema = z
     /** What the last change of the drawing carried over; null where there was none or it was put away. */
     redraw: redrawSchema.nullable().default(null),
     assets: z.record(hashSchema, assetSchema).default({}),
+    /** Settings that the person kept, to use again. */
+    kept: keptListSchema.optional(),
   })
   .meta({ title: 'Keyblock job' });
 

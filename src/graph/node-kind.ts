@@ -4,6 +4,21 @@ import type { InputPort, OutputPort } from './ports.ts';
 export type InputPorts = Readonly<Record<string, InputPort>>;
 export type OutputPorts = Readonly<Record<string, OutputPort>>;
 
+/** Settings under a name, to begin from. */
+export interface Preset {
+  name: string;
+  /** What it looks like, in a few words. */
+  help: string;
+  /** What differs from the usual. */
+  settings: Readonly<Record<string, z.core.util.JSONType>>;
+}
+
+export interface Presets {
+  /** What a preset decides, defaults and all; the rest stays as it is when one is chosen. */
+  readonly shape: z.ZodObject;
+  readonly list: readonly Preset[];
+}
+
 /** The declaration of a node kind: everything about it that is not pixels. */
 export interface NodeKind<
   Settings extends z.ZodObject = z.ZodObject,
@@ -25,6 +40,8 @@ export interface NodeKind<
   readonly outputs: Outputs;
   /** Strict schema; every field has a default, so that `{}` is a working node. */
   readonly settings: Settings;
+  /** Settings of ours to begin from; a person keeps her own beside them. */
+  readonly presets?: Presets;
   /** It reads the colourway in use, so its results change with it. */
   readonly readsColourway?: true;
   /** Its result depends on the ids the job gives to regions. */

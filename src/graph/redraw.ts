@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { complaintSchema } from './complaint.ts';
 import { idSchema } from './inks.ts';
+import { fadeSchema } from './recipe.ts';
 import { registerEntrySchema } from './register.ts';
 
 export const REGION_STATES = ['kept', 'moved', 'split', 'merged', 'new', 'gone'] as const;
@@ -40,6 +41,8 @@ const earlierSchema = z.strictObject({
   regions: z.array(registerEntrySchema),
   /** Settings that hold places, by node id. */
   places: z.record(idSchema, z.record(z.string(), z.json())),
+  /** Fades by region, by colourway. */
+  fades: z.record(idSchema, z.record(idSchema, fadeSchema)).optional(),
 });
 
 /** The last redraw, until it is put away. */
@@ -50,6 +53,8 @@ export const redrawSchema = z.strictObject({
   gone: z.array(registerEntrySchema),
   /** The drawing before, and those before it, the latest first. */
   earlier: z.array(earlierSchema).max(5),
+  /** What of areas, strokes, plate art and fades found no sure place. */
+  left: z.array(complaintSchema).max(100).optional(),
 });
 
 export type Case = z.infer<typeof caseSchema>;

@@ -4,6 +4,7 @@ import { BadInput } from './complaint.ts';
 import { newJob } from './default-graph.ts';
 import { type Graph, graphSchema, type Job } from './job.ts';
 import { readJson } from './json-text.ts';
+import { keptListSchema } from './kept-settings.ts';
 import type { NodeKinds } from './node-kind.ts';
 import { checkShape } from './parse-job.ts';
 import { pressSchema } from './press.ts';
@@ -22,6 +23,8 @@ export const styleSchema = z
     /** From what recipes come where a drawing has no rough, and by which rules. */
     rules: proposalRulesSchema,
     press: pressSchema.nullable().default(null),
+    /** Settings that the person kept, to use again. */
+    kept: keptListSchema.optional(),
   })
   .meta({ title: 'Keyblock house style' });
 
@@ -34,13 +37,21 @@ const MOST_CHARACTERS = 8 * 1024 * 1024;
 const OF_THE_DRAWING: Readonly<Record<string, readonly string[]>> = {
   'line-drawing': ['asset', 'widthMm', 'ppi'],
   'closed-regions': ['edits'],
+  area: ['shapes', 'lines', 'regions'],
+  'hand-marks': ['marks'],
+  'paper-stock': ['asset', 'backAsset'],
 };
+
+/** Nodes that do nothing without a picture of their own: they wait for one, bypassed. */
+const OF_A_PICTURE = 'plate-art';
 
 function bare(graph: Graph): Graph {
   const nodes = graph.nodes.map((node) => {
     const gone = OF_THE_DRAWING[node.kind] ?? [];
     const settings = Object.entries(node.settings).filter(([name]) => !gone.includes(name));
-    return { ...node, settings: Object.fromEntries(settings) };
+    if (node.kind !== OF_A_PICTURE) return { ...node, settings: Object.fromEntries(settings) };
+    const { asset: _, ...others } = node.settings;
+    return { ...node, bypassed: true, settings: others };
   });
   return { ...graph, nodes };
 }
@@ -57,6 +68,7 @@ export function styleOf(job: Job, name: string, rules: ProposalRules): Style {
     graph: withoutNodes(bare(job.graph), ROUGH),
     rules,
     press: job.press,
+    ...(job.kept && { kept: job.kept }),
   };
 }
 
@@ -104,5 +116,5 @@ export function jobInStyle(
     node === first ? { ...node, settings: { ...node.settings, ...size, asset: hash } } : node,
   );
   const job = newJob(`${style.name}: ${file}`.slice(0, 120), { ...style.graph, nodes }, { [hash]: { file } });
-  return { ...job, press: style.press };
+  return { ...job, press: style.press, ...(style.kept && { kept: style.kept }) };
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { idSchema } from '../graph/inks.ts';
-import { defineNode } from '../graph/node-kind.ts';
+import { defineNode, type Preset } from '../graph/node-kind.ts';
 
 /** What a stroke does to the ink it passes. */
 export const MARK_DOES = ['lift', 'lift-to', 'lay', 'set'] as const;
@@ -27,8 +27,63 @@ export const handMarkSchema = z.strictObject({
   points: z.array(handPoint).min(1).max(5000),
 });
 
+/** A stroke hardly pressed is still so wide, as a share of its width. */
+const LIGHTEST = 0.12;
+
+/** Share of its full width that a stroke has where the hand presses so far, both 0..1. */
+export function shareOfWidth(pressure: number): number {
+  return LIGHTEST + (1 - LIGHTEST) * pressure;
+}
+
 /** Most points of all marks together. */
 const MOST_POINTS = 500_000;
+
+/** What a stroke is drawn with; the rest comes from the hand. */
+const brushSchema = z.strictObject({
+  does: handMarkSchema.shape.does.default('lift'),
+  tintPercent: handMarkSchema.shape.tintPercent.default(100),
+  widthMm: handMarkSchema.shape.widthMm.default(1.5),
+  edge: handMarkSchema.shape.edge.default('clean'),
+});
+
+/** The figures are ours, chosen by eye on our own specimens. */
+const brushes: readonly Preset[] = [
+  {
+    name: 'Dibber',
+    help: 'Round and full: lays solid ink',
+    settings: { does: 'lay', tintPercent: 100, widthMm: 2.5, edge: 'clean' },
+  },
+  {
+    name: 'Hoe',
+    help: 'Scrapes ink away cleanly',
+    settings: { does: 'lift', tintPercent: 100, widthMm: 1.8, edge: 'clean' },
+  },
+  {
+    name: 'Besom',
+    help: 'Broad dry sweep of half a tint',
+    settings: { does: 'lay', tintPercent: 55, widthMm: 9, edge: 'dry' },
+  },
+  {
+    name: 'Riddle',
+    help: 'Strews dots of ink',
+    settings: { does: 'lay', tintPercent: 85, widthMm: 6, edge: 'stipple' },
+  },
+  {
+    name: 'Trowel',
+    help: 'Smooths down to a pale tint',
+    settings: { does: 'lift-to', tintPercent: 35, widthMm: 4, edge: 'clean' },
+  },
+  {
+    name: 'Thorn',
+    help: 'Scratches a fine highlight',
+    settings: { does: 'lift', tintPercent: 100, widthMm: 0.4, edge: 'clean' },
+  },
+  {
+    name: 'Wire rake',
+    help: 'Lifts ink in dry streaks',
+    settings: { does: 'lift', tintPercent: 70, widthMm: 5, edge: 'dry' },
+  },
+];
 
 export const handMarks = defineNode({
   kind: 'hand-marks',
@@ -50,6 +105,7 @@ export const handMarks = defineNode({
       .default([])
       .meta({ title: 'Marks', help: 'Strokes drawn on the print, the first drawn first.' }),
   }),
+  presets: { shape: brushSchema, list: brushes },
 });
 
 export type HandMark = z.infer<typeof handMarkSchema>;

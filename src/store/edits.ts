@@ -37,12 +37,30 @@ export function withColourway(job: Job, change: (colourway: Colourway) => Colour
   };
 }
 
-/** The job with a recipe given to regions, in the colourway in use. */
+/** The job with a recipe given to regions, in the colourway in use; it takes the place of their fades. */
 export function withRecipe(job: Job, regions: readonly string[], recipe: Recipe): Job {
-  return withColourway(job, (colourway) => ({
-    ...colourway,
-    recipes: { ...colourway.recipes, ...Object.fromEntries(regions.map((id) => [id, recipe])) },
-  }));
+  return withoutFades(
+    withColourway(job, (colourway) => ({
+      ...colourway,
+      recipes: { ...colourway.recipes, ...Object.fromEntries(regions.map((id) => [id, recipe])) },
+    })),
+    regions,
+  );
+}
+
+/** The job without the fades of some regions, in the colourway in use. */
+export function withoutFades(job: Job, regions: readonly string[]): Job {
+  const gone = new Set(regions);
+  return withColourway(job, (colourway) => {
+    const { fades, ...others } = colourway;
+    const kept = Object.entries(fades ?? {}).filter(([id]) => !gone.has(id));
+    return kept.length > 0 ? { ...others, fades: Object.fromEntries(kept) } : others;
+  });
+}
+
+/** Whether a region prints a fade in the colourway in use. */
+export function hasFade(job: Job, region: string): boolean {
+  return Object.hasOwn(colourwayOf(job).fades ?? {}, region);
 }
 
 /** What a region prints in the colourway in use. */

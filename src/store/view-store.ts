@@ -6,8 +6,8 @@ import type { Eyes } from '../ink/seen-as.ts';
 /** What the print view shows. */
 export type Showing = Show;
 
-/** Sheets that can lie over the print: recipes, inks, colourways proposed and compared. */
-export type SheetName = 'chart' | 'inks' | 'proposals' | 'compare';
+/** Sheets that can lie over the print: recipes, inks, colourways proposed and compared, the edition. */
+export type SheetName = 'chart' | 'inks' | 'proposals' | 'compare' | 'edition';
 
 /** What the person sees and holds: no part of the document, not undone. */
 export interface ViewState {

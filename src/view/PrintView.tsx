@@ -15,6 +15,10 @@ import { RegionToolRow } from './region-tools/RegionToolRow.tsx';
 import { SlackMarks } from './SlackMarks.tsx';
 import { useSaid } from './said-store.ts';
 import { strings } from './strings.ts';
+import { DraftStroke } from './surface-tools/DraftStroke.tsx';
+import { SurfaceRow } from './surface-tools/SurfaceRow.tsx';
+import { SurfaceThings } from './surface-tools/SurfaceThings.tsx';
+import { useSurfaceSet } from './surface-tools/surface-tools.ts';
 import { ToolSwitch } from './ToolSwitch.tsx';
 import { useCloseUp } from './use-close-up.ts';
 import { useHand } from './use-hand.ts';
@@ -39,6 +43,9 @@ function Said() {
   );
 }
 
+/** Of the tools for what lies over the regions, those that act on the region under the hand; all fades do. */
+const ACTS_ON_REGIONS: ReadonlySet<string> = new Set(['area-regions']);
+
 /** The print takes the focus: role application has its own keys. */
 const FOCUSABLE = { tabIndex: 0 };
 
@@ -47,6 +54,7 @@ export function PrintView() {
   const surface = useRef<HTMLDivElement>(null);
   const tints = useView((state) => state.inHand !== null);
   const tool = useView((state) => state.tool);
+  const over = useSurfaceSet();
   useSheet(surface);
   useCloseUp();
   useWheel(surface);
@@ -72,11 +80,13 @@ export function PrintView() {
         <GhostLines />
         <SlackMarks />
         <ChosenRegions />
-        <RegionMark />
+        {(!over || ACTS_ON_REGIONS.has(tool) || over === 'fades') && <RegionMark />}
         <RegionMarks />
+        <SurfaceThings />
+        <DraftStroke />
         <HandAt />
       </div>
-      <RegionToolRow />
+      {over ? <SurfaceRow key={over} set={over} /> : <RegionToolRow />}
       <div className={styles.foot}>
         <ToolSwitch />
         <Readout />

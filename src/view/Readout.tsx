@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Recipe } from '../graph/recipe.ts';
 import { recipeOf } from '../store/edits.ts';
+import { fadesOf } from '../store/fades.ts';
 import { useJobState, useResults, useView } from '../store/hooks.ts';
 import { type NamedPlate, platesOf } from './plates-of.ts';
 import styles from './Readout.module.css';
@@ -32,10 +33,16 @@ export function Readout() {
   if (!job) return null;
   const plates = platesOf(job);
   if (hint) return <p className={`${styles.readout} ${styles.sentence}`}>{hint}</p>;
+  const fade = mapped && fadesOf(job)[mapped.id];
   if (mapped)
     return (
       <p className={styles.readout}>
-        <Tints recipe={recipeOf(job, mapped.id)} plates={plates} />
+        <Tints recipe={fade?.from ?? recipeOf(job, mapped.id)} plates={plates} />
+        {fade && (
+          <>
+            {strings.fadesTo} <Tints recipe={fade.to} plates={plates} />
+          </>
+        )}
         <span className={styles.area}>{strings.area(mapped.areaMm2)}</span>
       </p>
     );

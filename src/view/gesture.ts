@@ -1,9 +1,17 @@
 import type { Point } from './camera.ts';
 
+/** A point under a hand, with how it is held there. */
+export interface HandPoint extends Point {
+  /** How far it presses, 0..1; absent where that is not told. */
+  pressure?: number;
+  /** How far a pen is laid over, degrees from upright. */
+  tiltDeg?: number;
+}
+
 /** A pointer event, without the page: positions in px on the desk. */
 export interface Touch {
   id: number;
-  at: Point;
+  at: HandPoint;
   kind: 'mouse' | 'pen' | 'touch';
   /** Asked to pick up instead of tinting. */
   alt?: boolean;
@@ -17,8 +25,8 @@ export interface HandActions {
   /** The finger rested on a place; false when that means nothing and it may still tap or drag. */
   hold(at: Point): boolean;
   /** A drag begins; false when it is to move the print. */
-  strokeStart(at: Point): boolean;
-  strokeTo(from: Point, to: Point): void;
+  strokeStart(at: HandPoint): boolean;
+  strokeTo(from: HandPoint, to: HandPoint): void;
   strokeEnd(): void;
   /** A second finger came, or the pointer was taken away, before the stroke ended. */
   strokeDrop(): void;
@@ -45,7 +53,7 @@ const TREMBLE_PX = { mouse: 4, pen: 6, touch: 9 };
 
 /** Makes taps, holds, strokes, pans and pinches out of pointers that go down, move and go up. */
 export function gestures(actions: HandActions): Gestures {
-  const pointers = new Map<number, Point>();
+  const pointers = new Map<number, HandPoint>();
   let doing: Doing = 'nothing';
   let pressed: Touch | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -68,7 +76,7 @@ export function gestures(actions: HandActions): Gestures {
     }, HOLD_MS);
   };
 
-  const drag = (from: Touch, to: Point, tremble: number) => {
+  const drag = (from: Touch, to: HandPoint, tremble: number) => {
     if (Math.hypot(to.x - from.at.x, to.y - from.at.y) < tremble) return;
     if (from.alt || !actions.strokeStart(from.at)) {
       start('panning');

@@ -1,11 +1,12 @@
 import type { Recipe } from '../graph/recipe.ts';
-import { recipeOf, withRecipe } from '../store/edits.ts';
+import { hasFade, recipeOf, withRecipe } from '../store/edits.ts';
 import { edit, jobStore } from '../store/job-store.ts';
 import { recipeKey } from '../store/recipe-list.ts';
 import { resultsStore } from '../store/results-store.ts';
 import { setView, viewStore } from '../store/view-store.ts';
 import { type Point, toMm } from './camera.ts';
 import { deskStore } from './desk-store.ts';
+import type { HandPoint } from './gesture.ts';
 import { regionAt, regionsAlong } from './pick.ts';
 import { platesOf, recipeText } from './plates-of.ts';
 import { say } from './said-store.ts';
@@ -38,7 +39,7 @@ export function pickUp(region: string): void {
 function others(regions: readonly string[], recipe: Recipe): string[] {
   const { job } = jobStore.getState();
   const key = recipeKey(recipe);
-  return job ? regions.filter((id) => recipeKey(recipeOf(job, id)) !== key) : [];
+  return job ? regions.filter((id) => hasFade(job, id) || recipeKey(recipeOf(job, id)) !== key) : [];
 }
 
 /** Gives regions the recipe in hand, as one step. */
@@ -85,7 +86,7 @@ export function reachMm(px = REACH_PX): number {
 
 /** A drag over the print. */
 export interface Stroke {
-  to(from: Point, to: Point): void;
+  to(from: HandPoint, to: HandPoint): void;
   end(): void;
   /** A second finger came, or the system took the pointer away. */
   drop(): void;

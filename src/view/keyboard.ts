@@ -15,6 +15,7 @@ import { regionTexts } from './region-tools/strings.ts';
 import { dropUnfinished, takeBackPoint } from './region-tools/unfinished-store.ts';
 import { say } from './said-store.ts';
 import { strings } from './strings.ts';
+import { surfaceStore } from './surface-tools/surface-store.ts';
 import { takeUsualTool, toolTaken } from './tools.ts';
 
 const PAN_PX = 48;
@@ -52,34 +53,48 @@ function pressArrow(key: string, alt: boolean, shift: boolean): void {
   const { direction, x, y } = ARROWS[key]!;
   const tool = toolTaken();
   if (alt) tool.walks === 'marks' ? stepMark(direction) : step(direction);
-  else if (tool.set === 'regions') moveCrosshair({ x: -x / PAN_PX, y: -y / PAN_PX }, shift);
+  else if (tool.set !== 'usual') moveCrosshair({ x: -x / PAN_PX, y: -y / PAN_PX }, shift);
   else panBy({ x, y });
 }
 
 function pressEnter(alt: boolean): void {
   const spot = keyboardSpot();
   if (!spot) return;
+  const tool = toolTaken();
   if (alt && spot.region !== null) pickUp(spot.region);
-  else toolTaken().tap(spot);
+  else if (tool.enter) tool.enter(spot);
+  else tool.tap(spot);
 }
 
-/** Lets go of the least there is: an unfinished path, the chosen regions, the tool, the recipe in hand. */
+/** Lets go of the least there is: an unfinished path, what is chosen, the tool, the recipe in hand. */
 function pressEscape(): void {
   if (dropUnfinished()) say(regionTexts.said.dropped);
+  else if (surfaceStore.getState().chosen !== null) surfaceStore.setState({ chosen: null });
   else if (viewStore.getState().chosen.length > 0) choose([]);
-  else if (toolTaken().set === 'regions') takeUsualTool();
+  else if (toolTaken().set !== 'usual') takeUsualTool();
   else putDown();
+}
+
+/** @returns whether the key meant something */
+function pressed({ key, altKey, shiftKey }: KeyboardEvent): boolean {
+  if (key === 'Backspace' && takeBackPoint()) return true;
+  if (!altKey && toolTaken().press?.(key, shiftKey)) return true;
+  if (key in ARROWS) pressArrow(key, altKey, shiftKey);
+  else if (key === 'Enter') pressEnter(altKey);
+  else if (key === 'Escape') pressEscape();
+  else return false;
+  return true;
+}
+
+/** With Control or Command, A chooses all that lie beside the chosen region. */
+function pressedWithControl({ key }: KeyboardEvent): boolean {
+  if (key.toLowerCase() !== 'a' || toolTaken().id !== chooseTool.id) return false;
+  chooseAllBeside();
+  return true;
 }
 
 /** What keys do while the print has the focus. */
 export function pressKey(event: KeyboardEvent): void {
-  const choosesAll = event.key.toLowerCase() === 'a' && toolTaken().id === chooseTool.id;
-  if (event.ctrlKey || event.metaKey) {
-    if (!choosesAll) return;
-    chooseAllBeside();
-  } else if (event.key in ARROWS) pressArrow(event.key, event.altKey, event.shiftKey);
-  else if (event.key === 'Enter') pressEnter(event.altKey);
-  else if (event.key === 'Escape') pressEscape();
-  else if (event.key !== 'Backspace' || !takeBackPoint()) return;
-  event.preventDefault();
+  const withControl = event.ctrlKey || event.metaKey;
+  if (withControl ? pressedWithControl(event) : pressed(event)) event.preventDefault();
 }

@@ -9,7 +9,7 @@ const regions = (count: number) => (count === 1 ? '1 region' : `${count} regions
 /** Every text of the print view. */
 export const strings = {
   print: 'The print',
-  keys: 'Arrow keys move the print. Alt with an arrow key goes to the next region that way; Enter tints it with the recipe in hand, Alt with Enter picks its recipe up. Number keys take a recipe in hand, Escape puts it down. T tints, P picks up. Plus, minus and 0 zoom. C chooses regions, O opens walls, W draws one, X cuts, J joins, I ignores a mark: with these in hand arrow keys move a crosshair, with Shift in fine steps; Enter does what a click does, twice at one place to end a path; Backspace takes a corner back, Escape drops it.',
+  keys: 'Arrow keys move the print. Alt with an arrow key goes to the next region that way; Enter tints it with the recipe in hand, Alt with Enter picks its recipe up. Number keys take a recipe in hand, Escape puts it down. T tints, P picks up. Plus, minus and 0 zoom. C chooses regions, O opens walls, W draws one, X cuts, J joins, I ignores a mark: with these in hand arrow keys move a crosshair, with Shift in fine steps; Enter does what a click does, twice at one place to end a path; Backspace takes a corner back, Escape drops it. B draws strokes and E erases them; L, G and R outline an area, A takes whole regions into it, Q the line near a path; F, D and S fade a region; N nudges a plate by arrow keys. V chooses a shape, stroke or fade: arrow keys move it by 0.1 mm, with Shift by 1 mm, Delete takes it out.',
   tools: {
     label: 'Tool',
     tint: { title: 'Tint', help: 'Gives the recipe in hand to every region you touch' },
@@ -28,6 +28,7 @@ export const strings = {
   tint: (ink: string, percent: number) => `${ink} ${number.format(percent)} %`,
   tintValue: (percent: number) => `${number.format(percent)} %`,
   paper: 'bare paper',
+  fadesTo: 'fades to',
   region: (recipe: string, mm2: number) => `${recipe}, ${area(mm2)}`,
   idle: {
     inHand: 'In hand:',

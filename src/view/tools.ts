@@ -6,6 +6,8 @@ import { regionTools } from './region-tools/region-tools.ts';
 import { dropUnfinished } from './region-tools/unfinished-store.ts';
 import { say } from './said-store.ts';
 import { strings } from './strings.ts';
+import { surfaceStore } from './surface-tools/surface-store.ts';
+import { surfaceTools } from './surface-tools/surface-tools.ts';
 
 /** A tool that acts on whole regions. */
 const onRegion =
@@ -29,11 +31,13 @@ export const usualTools: readonly [Tool, ...Tool[]] = [
   },
 ];
 
-const tools = [...usualTools, ...regionTools];
+const tools: readonly Tool[] = [...usualTools, ...regionTools, ...surfaceTools];
 
-export function takeTool({ id, help }: Tool): void {
+export function takeTool({ id, help, set, taken }: Tool): void {
   dropUnfinished();
+  if (toolTaken().set !== set) surfaceStore.setState({ chosen: null });
   setView({ tool: id });
+  taken?.();
   say(help);
 }
 
@@ -64,8 +68,12 @@ export function holdAt(at: Point): boolean {
   return true;
 }
 
-export const toolShortcuts: readonly Shortcut[] = tools.map((tool) => ({
-  keys: tool.key,
-  name: tool.title,
-  run: () => takeTool(tool),
-}));
+/** One shortcut a key: of tools that share it, the one of the set that is worked at, else the first. */
+export const toolShortcuts: readonly Shortcut[] = [...new Set(tools.map(({ key }) => key))].map((key) => {
+  const sharing = tools.filter((tool) => tool.key === key);
+  return {
+    keys: key,
+    name: sharing[0]!.title,
+    run: () => takeTool(sharing.find(({ set }) => set === toolTaken().set) ?? sharing[0]!),
+  };
+});

@@ -2,8 +2,9 @@ import { type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'r
 import { setView } from '../store/view-store.ts';
 import type { Point } from './camera.ts';
 import { deskStore, panBy, zoomBy } from './desk-store.ts';
-import { gestures, type Touch } from './gesture.ts';
+import { gestures, type HandPoint, type Touch } from './gesture.ts';
 import { type Stroke, spotAt } from './hand.ts';
+import { heldAs } from './held-as.ts';
 import { markAt } from './region-tools/mark-under.ts';
 import { holdAt, tapAt, toolTaken } from './tools.ts';
 import { useSpaceDown } from './use-space-down.ts';
@@ -44,9 +45,10 @@ export function useHand(surface: RefObject<HTMLElement | null>) {
   useEffect(() => () => setView({ handMoves: false, hovered: null }), []);
 
   return useMemo(() => {
-    const place = (event: globalThis.PointerEvent): Point => ({
+    const place = (event: globalThis.PointerEvent): HandPoint => ({
       x: event.clientX - (box.current?.left ?? 0),
       y: event.clientY - (box.current?.top ?? 0),
+      ...heldAs(event),
     });
     const touchOf = (event: globalThis.PointerEvent): Touch => ({
       id: event.pointerId,

@@ -65,7 +65,7 @@ describe('the docket', () => {
     await userEvent.keyboard('{Enter}');
     expect(settings('plate-grain')).toEqual({ sizeMm: 0.5 });
     expect(steps()).toEqual(['Plate grain: size 0.5\u00a0mm']);
-    await expect.element(button('Set Size back to 0.35\u00a0mm')).toBeVisible();
+    await expect.element(button('reset Size to 0.35\u00a0mm')).toBeVisible();
     undo();
     expect(settings('plate-grain')).toEqual({});
     await expect.element(size).toHaveValue('0.35');

@@ -168,6 +168,17 @@ export interface PaperValue {
   inkOnTooth: number;
   /** How far the torn edge runs, mm. */
   deckleMm: number;
+  /** How strongly the back shows, 0..1, and what is on it; the print itself where there is no picture. */
+  showThrough: { share: number; picture: BackPicture | null };
+}
+
+/** A picture of the back of a sheet, upright as one sees it when the sheet is turned over. */
+export interface BackPicture {
+  /** `width * height * bands` bytes: grey or RGB, with straight alpha last where bands is even. */
+  data: SharedBytes;
+  width: number;
+  height: number;
+  bands: number;
 }
 
 export interface ProofValue extends Extent {
@@ -217,7 +228,9 @@ export function buffersOf(value: Value): SharedArrayBuffer[] {
     case 'proof':
       return [value.pixels.buffer];
     case 'paper':
-      return value.scan ? [value.scan.tile.data.buffer] : [];
+      return [value.scan?.tile.data.buffer, value.showThrough.picture?.data.buffer].filter(
+        (buffer) => buffer !== undefined,
+      );
     case 'area':
       return [value.mask.data.buffer];
     default:

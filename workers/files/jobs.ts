@@ -6,6 +6,7 @@ import { encodeFax, encodeTiff, type GreyPicture, type TiffDepth } from './encod
 import { inspectPicture, type PictureHead } from './inspect.ts';
 import { deflated } from './pdf/deflated.ts';
 import { greyPdf } from './pdf/grey-pdf.ts';
+import { picturesPdf } from './pdf/pictures-pdf.ts';
 import type { PressPdf } from './pdf/press-pdf.ts';
 import { proofPdf } from './pdf/proof-pdf.ts';
 
@@ -51,6 +52,7 @@ export const fileJobs = {
   jobSheetPdf: async (sheet: JobSheet) => (await import('./pdf/job-sheet-pdf.ts')).jobSheetPdf(sheet),
   proofPdf,
   pressPdf: async (args: PressPdf) => (await import('./pdf/press-pdf.ts')).pressPdf(args),
+  picturesPdf,
 };
 
 /** Jobs that get a worker of their own. */

@@ -70,6 +70,7 @@ import { dotsThere } from './screen/dots-there.ts';
 import { enlarge } from './screen/enlarge.ts';
 import { screenFm } from './screen/fm.ts';
 import { setEdges } from './set-edges.ts';
+import { showThrough } from './show-through.ts';
 import { shrinkProof } from './shrink-proof.ts';
 import { shrinkRough } from './shrink-rough.ts';
 import { siftMarks } from './sift-marks.ts';
@@ -133,6 +134,7 @@ export const bandKernels = {
   screenAm,
   screenFm,
   setEdges,
+  showThrough,
   shrinkProof,
   shrinkRough,
   slack,

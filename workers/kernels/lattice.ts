@@ -114,6 +114,10 @@ export function textureRow(
     const startV = Math.round((octave.dy + octave.cos * octave.perMm * yMm) * CELL) + (stepV >> 1);
     let u = (startU + from * stepU) | 0;
     let v = (startV + from * stepV) | 0;
+    if (Math.max(Math.abs(stepU), Math.abs(stepV)) * BROAD <= CELL) {
+      broadLayer(lattice, { u, v, stepU, stepV, scale }, out, from, to);
+      continue;
+    }
     for (let x = from; x < to; x++) {
       const su = FADE[(u >> 8) & 255]!;
       const sv = FADE[(v >> 8) & 255]!;
@@ -132,4 +136,48 @@ export function textureRow(
       v = (v + stepV) | 0;
     }
   }
+}
+
+/** From so many pixels to a cell on, it pays to go cell by cell. */
+const BROAD = 16;
+
+interface LayerRow {
+  u: number;
+  v: number;
+  stepU: number;
+  stepV: number;
+  scale: number;
+}
+
+/** The same for a layer of broad cells: what a cell's corners say is looked up once. */
+function broadLayer(lattice: Int8Array, layer: LayerRow, out: Float32Array, from: number, to: number): void {
+  const { scale } = layer;
+  const [stepU, stepV] = [layer.stepU | 0, layer.stepV | 0];
+  let u = layer.u | 0;
+  let v = layer.v | 0;
+  for (let x = from; x < to; ) {
+    const end = Math.min(to, x + Math.min(stepsWithin(u, stepU), stepsWithin(v, stepV)));
+    const column = (u >> 16) & 255;
+    const next = (column + 1) & 255;
+    const row = (v >> 8) & 0xff00;
+    const below = (row + 256) & 0xff00;
+    const a = lattice[row | column]! * 256;
+    const right = lattice[row | next]! - lattice[row | column]!;
+    const c = lattice[below | column]! * 256;
+    const belowRight = lattice[below | next]! - lattice[below | column]!;
+    for (; x < end; x++) {
+      const su = FADE[(u >> 8) & 255]!;
+      const top = a + right * su;
+      out[x]! += (top * 256 + (c + belowRight * su - top) * FADE[(v >> 8) & 255]!) * scale;
+      u = (u + stepU) | 0;
+      v = (v + stepV) | 0;
+    }
+  }
+}
+
+/** How many places in a row lie within the cell of the first of them. */
+function stepsWithin(place: number, step: number): number {
+  const part = place & (CELL - 1);
+  if (step > 0) return Math.floor((CELL - 1 - part) / step) + 1;
+  return step < 0 ? Math.floor(part / -step) + 1 : Number.MAX_SAFE_INTEGER;
 }

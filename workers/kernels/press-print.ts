@@ -7,8 +7,8 @@ export interface Repeat {
   yy: 1 | -1;
   x0: number;
   y0: number;
-  /** Share of that ink that prints again, 0..1. */
-  share: number;
+  /** What prints, from `overprints`. */
+  laid: Uint8Array;
 }
 
 export interface PressPrintArgs {
@@ -27,55 +27,98 @@ export interface PressPrintArgs {
 /** Prints a plate with what goes wrong within a sheet, for rows `from..to`. */
 export function pressPrint(args: PressPrintArgs, from: number, to: number): void {
   const { plate, out, pixelMm, map, film, repeats, spots } = args;
-  const { width } = plate;
-  const kept = new Float32Array(width).fill(film);
+  const { width, data } = plate;
+  const thinned = map ? thinner(map, width, pixelMm, film) : null;
+  const to8 = out.data;
+  const flat = Math.fround(film);
   for (let y = from; y < to; y++) {
     const row = y * width;
-    if (map) keptRow(map, y, pixelMm, film, kept);
-    for (let x = 0; x < width; x++) out.data[row + x] = plate.data[row + x]! * kept[x]! + 0.5;
-    for (const repeat of repeats) addRepeat(plate, out, repeat, y);
+    if (thinned) thinned(data, to8, y);
+    else if (flat === 1) to8.set(data.subarray(row, row + width), row);
+    else for (let i = row; i < row + width; i++) to8[i] = (data[i]! * flat + 0.5) | 0;
+    for (const repeat of repeats) addRepeat(plate, to8, repeat, y);
   }
   for (const spot of spots) drawSpot(spot, out, pixelMm, from, to);
 }
 
-/** Bilinearly, the map going on beyond its last cells. */
-function keptRow(
+/** Rows with the ink that each place takes: bilinearly, the map going on beyond its last cells. */
+function thinner(
   map: NonNullable<PressPrintArgs['map']>,
-  y: number,
+  width: number,
   pixelMm: number,
   film: number,
-  kept: Float32Array,
-): void {
+): (data: Uint8Array, to8: Uint8Array, y: number) => void {
   const step = pixelMm / map.cellMm;
-  const v = Math.min(map.height - 1, Math.max(0, (y + 0.5) * step - 0.5));
-  const top = Math.floor(v);
-  const upper = top * map.width;
-  const lower = Math.min(map.height - 1, top + 1) * map.width;
-  const fv = v - top;
-  for (let x = 0; x < kept.length; x++) {
+  const lefts = new Int32Array(width);
+  const rights = new Int32Array(width);
+  const parts = new Float64Array(width);
+  for (let x = 0; x < width; x++) {
     const u = Math.min(map.width - 1, Math.max(0, (x + 0.5) * step - 0.5));
-    const left = u | 0;
-    const right = Math.min(map.width - 1, left + 1);
-    const fu = u - left;
-    const a = map.data[upper + left]! * (1 - fu) + map.data[upper + right]! * fu;
-    const b = map.data[lower + left]! * (1 - fu) + map.data[lower + right]! * fu;
-    kept[x] = (a * (1 - fv) + b * fv) * film;
+    lefts[x] = u | 0;
+    rights[x] = Math.min(map.width - 1, (u | 0) + 1);
+    parts[x] = u - (u | 0);
+  }
+  /** The two rows of cells about a row of pixels, at each pixel; they stay for as many rows as a cell is high. */
+  const above = new Float64Array(width);
+  const below = new Float64Array(width);
+  let held = -1;
+  return (data, to8, y) => {
+    const row = y * width;
+    const v = Math.min(map.height - 1, Math.max(0, (y + 0.5) * step - 0.5));
+    const top = Math.floor(v);
+    if (top !== held) {
+      spread(map, top, lefts, rights, parts, above);
+      spread(map, Math.min(map.height - 1, top + 1), lefts, rights, parts, below);
+      held = top;
+    }
+    const fv = v - top;
+    const gv = 1 - fv;
+    for (let x = 0; x < width; x++) {
+      const ink = data[row + x]!;
+      to8[row + x] = ink === 0 ? 0 : (ink * Math.fround((above[x]! * gv + below[x]! * fv) * film) + 0.5) | 0;
+    }
+  };
+}
+
+/** One row of cells at each pixel of a row. */
+function spread(
+  map: NonNullable<PressPrintArgs['map']>,
+  row: number,
+  lefts: Int32Array,
+  rights: Int32Array,
+  parts: Float64Array,
+  out: Float64Array,
+): void {
+  const start = row * map.width;
+  for (let x = 0; x < out.length; x++) {
+    const fu = parts[x]!;
+    out[x] = map.data[start + lefts[x]!]! * (1 - fu) + map.data[start + rights[x]!]! * fu;
   }
 }
 
+/**
+ * A share of ink laid on the same ink: what then prints, by what is there times 256 plus what comes.
+ *
+ * @param share of the ink that comes, 0..1
+ */
+export function overprints(share: number): Uint8Array {
+  const laid = new Uint8Array(256 * 256);
+  for (let value = 0; value < 256; value++)
+    for (let ink = 0; ink < 256; ink++)
+      laid[(value << 8) | ink] = (value + ((255 - value) * ink * share) / 255 + 0.5) | 0;
+  return laid;
+}
+
 /** Lays ink on what is bare, as an overprint of the same ink. */
-function addRepeat(plate: Plane, out: Plane, { xx, yy, x0, y0, share }: Repeat, y: number): void {
+function addRepeat(plate: Plane, to8: Uint8Array, { xx, yy, x0, y0, laid }: Repeat, y: number): void {
   const { width, height, data } = plate;
   const sourceY = yy * y + y0;
   if (sourceY < 0 || sourceY >= height) return;
-  const source = sourceY * width;
   const row = y * width;
-  for (let x = 0; x < width; x++) {
-    const sourceX = xx * x + x0;
-    if (sourceX < 0 || sourceX >= width) continue;
-    const ink = data[source + sourceX]!;
-    if (ink === 0) continue;
-    const value = out.data[row + x]!;
-    out.data[row + x] = value + ((255 - value) * ink * share) / 255 + 0.5;
+  const first = Math.max(0, xx === 1 ? -x0 : x0 - width + 1);
+  const end = Math.min(width, xx === 1 ? width - x0 : x0 + 1);
+  for (let x = first, from = sourceY * width + xx * first + x0; x < end; x++, from += xx) {
+    const ink = data[from]!;
+    if (ink !== 0) to8[row + x] = laid[(to8[row + x]! << 8) | ink]!;
   }
 }

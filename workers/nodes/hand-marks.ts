@@ -1,4 +1,4 @@
-import { type HandMark, handMarks as kind } from '../../src/nodes/hand-marks.ts';
+import { type HandMark, handMarks as kind, shareOfWidth } from '../../src/nodes/hand-marks.ts';
 import { evaluation } from '../engine/evaluation.ts';
 import { latticeOf } from '../kernels/lattice.ts';
 import type { Mark } from '../kernels/mark-plate.ts';
@@ -7,8 +7,6 @@ import { keptWithin } from './kept-within.ts';
 
 /** Marks of one job share a lattice; each starts elsewhere on it. */
 const LATTICE_SEED = 11;
-/** A stroke hardly pressed is still so wide, as a share of its width. */
-const LIGHTEST = 0.12;
 
 export const handMarks = evaluation(kind, async ({ settings, inputs, tools }) => {
   const { plates, area } = inputs;
@@ -39,7 +37,7 @@ export const handMarks = evaluation(kind, async ({ settings, inputs, tools }) =>
 
 function markOf({ does, tintPercent, widthMm, edge, points }: HandMark, seed: number, ppi: number): Mark {
   const placed = points.map(([x, y, pressure]) => {
-    const share = LIGHTEST + (1 - LIGHTEST) * pressure;
+    const share = shareOfWidth(pressure);
     return [mmToPx(x, ppi), mmToPx(y, ppi), (mmToPx(widthMm, ppi) * share) / 2] as const;
   });
   const least = (axis: 0 | 1) => Math.min(...placed.map((point) => point[axis] - point[2])) - 1;

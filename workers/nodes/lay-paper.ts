@@ -1,3 +1,5 @@
+import { xyzOfLab } from '../../src/ink/lab.ts';
+import { linearOfXyz } from '../../src/ink/srgb.ts';
 import type { Tools } from '../engine/evaluation.ts';
 import type { PaperValue, PlatesValue } from '../engine/values.ts';
 import { latticeOf, octavesOf } from '../kernels/lattice.ts';
@@ -44,6 +46,33 @@ export function onTooth(
     return out;
   });
   return Promise.all(thinned);
+}
+
+/** Light of screen bytes, and screen bytes of light in equal steps. */
+interface ScreenTables {
+  light: Float64Array;
+  encoding: Uint8Array;
+}
+
+/** The print with the back of its sheet seen through it. */
+export async function shownThrough(
+  { showThrough: { share, picture }, stock }: PaperValue,
+  { width, height }: Plane,
+  pixels: SharedBytes,
+  tables: ScreenTables,
+  tools: Tools,
+): Promise<SharedBytes> {
+  if (share === 0) return pixels;
+  const bare = picture ? [1, 1, 1] : linearOfXyz(xyzOfLab(stock.lab));
+  const back = picture ?? { data: pixels, width, height, bands: 3 };
+  const out = tools.bytes(pixels.length);
+  await tools.bands(
+    'showThrough',
+    { front: pixels, width, height, back, bare, share, ...tables, out },
+    height,
+  );
+  tools.free(pixels);
+  return out;
 }
 
 /** A light table under a torn sheet. */

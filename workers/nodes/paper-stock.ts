@@ -2,7 +2,7 @@ import { BadInput } from '../../src/graph/complaint.ts';
 import type { SettingsOf } from '../../src/graph/node-kind.ts';
 import { paperStock as kind } from '../../src/nodes/paper-stock.ts';
 import { evaluation, type Tools } from '../engine/evaluation.ts';
-import type { PaperValue } from '../engine/values.ts';
+import type { BackPicture, PaperValue } from '../engine/values.ts';
 import type { PaperLook } from '../kernels/paper-texture.ts';
 import { mmToPx } from '../kernels/plane.ts';
 import { sineAndCosine } from '../kernels/turn.ts';
@@ -19,6 +19,10 @@ export const paperStock = evaluation(kind, async ({ settings, tools }) => ({
     scan: settings.asset === null ? null : await scanOf(settings.asset, settings, tools),
     inkOnTooth: settings.inkOnToothPercent / 100,
     deckleMm: settings.deckleMm,
+    showThrough: {
+      share: settings.showThroughPercent / 100,
+      picture: settings.showThroughPercent > 0 ? await backOf(settings.backAsset, tools) : null,
+    },
   },
 }));
 
@@ -42,6 +46,15 @@ function lookOf(settings: Settings): PaperLook {
 function directionOf(deg: number): [number, number] {
   const [sine, cosine] = sineAndCosine(deg / 2);
   return [cosine * cosine - sine * sine, 2 * sine * cosine];
+}
+
+/** A drawing without pixels of its own is drawn out so wide where it says no size. */
+const BACK_PPI = 300;
+
+async function backOf(asset: string | null, tools: Tools): Promise<BackPicture | null> {
+  if (asset === null) return null;
+  const { head, pixels } = await openAsset(asset, { vectorPpi: BACK_PPI }, tools);
+  return { data: pixels, width: head.width, height: head.height, bands: head.bands };
 }
 
 /** Light is evened over this much: far broader than tooth and fibres. */

@@ -1,14 +1,16 @@
 import { canonicalJson } from '../../src/graph/keys.ts';
 import { pressFaults as kind } from '../../src/nodes/press-faults.ts';
+import { ALONG_FEED } from '../../src/nodes/register-offset.ts';
 import { evaluation, type Tools } from '../engine/evaluation.ts';
 import type { PlatesValue, PlateValue } from '../engine/values.ts';
 import { latticeOf, mix, octavesOf, seedOfSheet } from '../kernels/lattice.ts';
 import { mmToPx, type Plane, pxToMm } from '../kernels/plane.ts';
+import { rimTable } from '../kernels/press-edges.ts';
 import type { PressMapArgs } from '../kernels/press-map.ts';
 import type { PressPrintArgs } from '../kernels/press-print.ts';
 import { inkAbout } from './edge-of-ink.ts';
 import { keptWithin } from './kept-within.ts';
-import { ALONG, amountOf, type FaultSettings, repeatsOf, spotsOf } from './press-marks.ts';
+import { amountOf, type FaultSettings, repeatsOf, spotsOf } from './press-marks.ts';
 
 export const pressFaults = evaluation(kind, async ({ settings, inputs, tools }) => {
   const { plates, area } = inputs;
@@ -59,7 +61,7 @@ async function mapOf(
   const width = Math.ceil(widthMm / cellMm);
   const height = Math.ceil(heightMm / cellMm);
   const seed = mix(order, settings.seed);
-  const along = ALONG[settings.feedEdge];
+  const along = ALONG_FEED[settings.feedEdge];
   const data = await mapData({ width, height, cellMm, along, ...faults, seed }, tools);
   return { data, width, height, cellMm };
 }
@@ -98,7 +100,7 @@ async function edgesOf(
   const give = amountOf('flooding', settings) * FLOODING;
   if (take === 0 && give === 0) return coverage;
   const about = (mm: number, least?: number) => inkAbout(coverage, mmToPx(mm, ppi), tools, least);
-  const squeeze = take === 0 ? null : { share: await about(3 * settings.squeezeMm), take };
+  const squeeze = take === 0 ? null : { share: await about(3 * settings.squeezeMm), rims: rimTable(take) };
   const flooding = give === 0 ? null : { share: await about(settings.floodingMm, LEAST_FLOODING), give };
   const out = tools.plane(coverage.width, coverage.height);
   const seed = mix(106, seedOfSheet(mix(order, settings.seed), settings.sheet));

@@ -1,20 +1,13 @@
 import type { SettingsOf } from '../../src/graph/node-kind.ts';
 import { canOccur, type Fault, type pressFaults } from '../../src/nodes/press-faults.ts';
+import { ALONG_FEED } from '../../src/nodes/register-offset.ts';
 import type { PlatesValue } from '../engine/values.ts';
 import { mix, seedOfSheet } from '../kernels/lattice.ts';
 import { mmToPx } from '../kernels/plane.ts';
-import type { Repeat } from '../kernels/press-print.ts';
+import { overprints, type Repeat } from '../kernels/press-print.ts';
 import type { Spot } from '../kernels/press-spots.ts';
 
 export type FaultSettings = SettingsOf<typeof pressFaults>;
-
-/** Unit vector from the feed edge into the sheet. */
-export const ALONG: Record<FaultSettings['feedEdge'], readonly [number, number]> = {
-  top: [0, 1],
-  bottom: [0, -1],
-  left: [1, 0],
-  right: [-1, 0],
-};
 
 /** How much of a fault occurs, 0..1. */
 export function amountOf(fault: Fault, settings: FaultSettings): number {
@@ -71,27 +64,29 @@ const SET_OFF = 0.25;
 
 /** Repeats of the plate on itself: a ghost farther along the feed, and the mirrored set-off of the sheet before. */
 export function repeatsOf(settings: FaultSettings, order: number, plates: PlatesValue): Repeat[] {
-  const [ax, ay] = ALONG[settings.feedEdge];
+  const [ax, ay] = ALONG_FEED[settings.feedEdge];
   const { ppi } = plates;
   const { width, height } = plates.plates[0]!.coverage;
   const seed = seedOfSheet(mix(order, settings.seed), settings.sheet);
   const drift = (n: number) => Math.round(mmToPx(settings.setOffMm, ppi) * (mix(n, seed) / 0x80000000 - 1));
   const away = mmToPx(settings.ghostMm, ppi);
-  const repeats: Repeat[] = [
+  const repeats = [
     {
-      xx: 1,
-      yy: 1,
+      xx: 1 as const,
+      yy: 1 as const,
       x0: -Math.round(ax * away),
       y0: -Math.round(ay * away),
       share: amountOf('ghost', settings) * GHOST,
     },
     {
-      xx: ax === 0 ? -1 : 1,
-      yy: ax === 0 ? 1 : -1,
+      xx: ax === 0 ? (-1 as const) : (1 as const),
+      yy: ax === 0 ? (1 as const) : (-1 as const),
       x0: (ax === 0 ? width - 1 : 0) + drift(104),
       y0: (ax === 0 ? 0 : height - 1) + drift(105),
       share: amountOf('setOff', settings) * SET_OFF,
     },
   ];
-  return repeats.filter(({ share }) => share > 0);
+  return repeats.flatMap(({ share, ...place }): Repeat[] =>
+    share > 0 ? [{ ...place, laid: overprints(share) }] : [],
+  );
 }

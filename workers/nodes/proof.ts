@@ -3,11 +3,11 @@ import { canonicalJson } from '../../src/graph/keys.ts';
 import { type PrintModel, printModel } from '../../src/ink/model.ts';
 import type { PrintInput } from '../../src/ink/model-input.ts';
 import { type ProofTable, proofTable } from '../../src/ink/proof-table.ts';
-import { encodeSrgb, linearOfXyz } from '../../src/ink/srgb.ts';
+import { decodeSrgb, encodeSrgb, linearOfXyz } from '../../src/ink/srgb.ts';
 import { proof as kind } from '../../src/nodes/proof.ts';
 import { evaluation } from '../engine/evaluation.ts';
 import type { PlatesValue } from '../engine/values.ts';
-import { onTooth, textureOf, torn } from './lay-paper.ts';
+import { onTooth, shownThrough, textureOf, torn } from './lay-paper.ts';
 import { TEXTURE_DEPTH } from './texture-depth.ts';
 
 /** Up to this many plates all colours fit a table. */
@@ -18,6 +18,8 @@ const LIGHT_STEPS = 4096;
 const ENCODING = Uint8Array.from({ length: LIGHT_STEPS }, (_, i) =>
   Math.round(255 * encodeSrgb(i / (LIGHT_STEPS - 1))),
 );
+
+const LIGHT = Float64Array.from({ length: 256 }, (_, byte) => decodeSrgb(byte / 255));
 
 /** The linear map of `linearOfXyz`, row by row. */
 const TO_SCREEN = [0, 1, 2].flatMap((row) => {
@@ -49,7 +51,14 @@ export const proof = evaluation(kind, async ({ inputs, tools }) => {
     const { size, data } = tableOf(print, model);
     await tools.bands('proof', { ...paint, size, table: data }, height);
   }
-  const shown = await torn(paper, first.coverage, plates.ppi, pixels, tools);
+  const through = await shownThrough(
+    paper,
+    first.coverage,
+    pixels,
+    { light: LIGHT, encoding: ENCODING },
+    tools,
+  );
+  const shown = await torn(paper, first.coverage, plates.ppi, through, tools);
   return { proof: { type: 'proof', width, height, pixels: shown, ppi: plates.ppi, mm: plates.mm } };
 });
 

@@ -1,5 +1,5 @@
 import type { SettingsOf } from '../../src/graph/node-kind.ts';
-import { registerOffset as kind } from '../../src/nodes/register-offset.ts';
+import { ALONG_FEED, registerOffset as kind } from '../../src/nodes/register-offset.ts';
 import { evaluation } from '../engine/evaluation.ts';
 import type { PlatesValue, PlateValue } from '../engine/values.ts';
 import { mix, seedOfSheet } from '../kernels/lattice.ts';
@@ -57,14 +57,6 @@ function byChance(order: number, settings: Settings): Shift {
   };
 }
 
-/** Unit vector from the feed edge into the sheet; across lies a quarter turn to its side, to the right or down. */
-const ALONG: Record<Settings['feedEdge'], [number, number]> = {
-  top: [0, 1],
-  bottom: [0, -1],
-  left: [1, 0],
-  right: [-1, 0],
-};
-
 /**
  * Where each printed pixel comes from on the plate. Forward, a point is stretched away from the feed edge, turned
  * clockwise about the middle of the sheet or of its feed edge, and shifted; this is the inverse, from pixel centre to pixel centre.
@@ -74,7 +66,7 @@ export function sourcePlace(
   { feedEdge, turnsAbout }: Pick<Settings, 'feedEdge' | 'turnsAbout'>,
   { mm: [widthMm, heightMm], ppi }: Pick<PlatesValue, 'mm' | 'ppi'>,
 ): Affine {
-  const [ax, ay] = ALONG[feedEdge];
+  const [ax, ay] = ALONG_FEED[feedEdge];
   const feedMm = ax === 0 ? heightMm : widthMm;
   const grow = 1 + shift.stretchMm / feedMm;
   const [sin, cos] = sineAndCosine(shift.rotationDeg);

@@ -1,5 +1,6 @@
 import type { GraphNode, Job } from '../../src/graph/job.ts';
-import { upstreamOf, wireInto } from '../../src/graph/order.ts';
+import { upstreamOf } from '../../src/graph/order.ts';
+import { putBefore, upstreamOfKind } from '../../src/graph/put-in.ts';
 import { inkSet } from '../../src/nodes/ink-set.ts';
 import { pressFaults } from '../../src/nodes/press-faults.ts';
 import { registerOffset } from '../../src/nodes/register-offset.ts';
@@ -50,19 +51,9 @@ export function sheetOfRun(job: Job, run: RunSheet): Job {
 function withBeforeProof(job: Job, kind: string): Job {
   const { graph } = job;
   const proof = graph.nodes.find((node) => node.kind === 'proof');
-  const into = proof && wireInto(graph, proof.id, 'plates');
-  if (!into) return job;
-  const upstream = upstreamOf(graph, proof.id);
-  if (graph.nodes.some((node) => node.kind === kind && upstream.has(node.id))) return job;
-  const taken = new Set(graph.nodes.map(({ id }) => id));
-  let id = kind;
-  for (let n = 2; taken.has(id); n++) id = `${kind}-${n}`;
-  const wires = graph.wires.filter((wire) => wire !== into);
-  wires.push(
-    { from: into.from, to: { node: id, port: 'plates' } },
-    { from: { node: id, port: 'plates' }, to: into.to },
-  );
-  return { ...job, graph: { nodes: [...graph.nodes, { id, kind, settings: {}, bypassed: false }], wires } };
+  if (!proof || upstreamOfKind(graph, proof.id, kind)) return job;
+  const put = putBefore(graph, kind, proof.id);
+  return put ? { ...job, graph: put.graph } : job;
 }
 
 function plateIds(job: Job): string[] {

@@ -1,12 +1,14 @@
 import {
   entriesOf,
-  movedNodes,
+  fadesToKeep,
+  movedEdits,
   placesOf,
   remembered,
   withPieces,
   withPlaces,
 } from '../../src/graph/carry-over.ts';
 import { BadInput, type Complaint } from '../../src/graph/complaint.ts';
+import { followed } from '../../src/graph/follow.ts';
 import type { GraphNode, Job } from '../../src/graph/job.ts';
 import { type MatchedCase, matchRegions, sureMatches } from '../../src/graph/match-regions.ts';
 import type { Carry, Case, Earlier } from '../../src/graph/redraw.ts';
@@ -17,6 +19,7 @@ import type { Alignment } from '../kernels/redraw/align.ts';
 import { feeding, firstOf } from './job-ends.ts';
 import { overlapsOf } from './redraw-overlaps.ts';
 import { backwards, forwards } from './redraw-places.ts';
+import { regionAt, shapesOf, sureMatchesOf } from './redraw-surroundings.ts';
 import { mm3 } from './report-parts.ts';
 import type { TaskContext } from './task.ts';
 
@@ -83,6 +86,7 @@ function earlierOf(job: Job, node: GraphNode, regions: RegionsValue): Earlier {
     size: { widthMm: widthMm as number | null, ppi: ppi as number | null },
     regions: entries(regions),
     places: placesOf(job.graph.nodes),
+    ...fadesToKeep(job),
   };
 }
 
@@ -112,9 +116,8 @@ async function restored(
   before: Side,
   context: TaskContext,
 ): Promise<Redrawn> {
-  const nodes = withPlaces(plain.graph.nodes, back.places);
   const register = { ...job.register, regions: back.regions };
-  const placed = { ...plain, graph: { ...plain.graph, nodes }, register };
+  const placed = { ...withPlaces(plain, back), register };
   const after = await sideOf(placed, context);
   const found = entries(after.value.regions);
   after.release();
@@ -163,7 +166,7 @@ async function carried(
     const lines = { before: before.line.line, after: rough.value.line.line, ratio };
     const alignment = await tools.whole('alignLines', lines);
     const move = forwards(alignment, before.line, rough.value.line, ratio);
-    const moved = { ...bare, graph: { ...bare.graph, nodes: movedNodes(plain.graph.nodes, move) } };
+    const moved = { ...bare, graph: { ...bare.graph, nodes: movedEdits(plain.graph.nodes, move) } };
     const after = await sideOf(moved, context);
     try {
       return await matched({
@@ -174,6 +177,7 @@ async function carried(
         after: after.value,
         alignment,
         ratio,
+        move,
         tools,
         complaints: after.complaints,
       });
@@ -217,12 +221,14 @@ interface Matching {
   after: Side;
   alignment: Alignment;
   ratio: number;
+  /** Where an old place lies by how the drawing as a whole moved, mm. */
+  move: (place: readonly [number, number]) => [number, number];
   tools: ReturnType<TaskContext['engine']['toolBox']>['tools'];
   complaints: readonly Complaint[];
 }
 
 async function matched(args: Matching): Promise<Redrawn> {
-  const { moved, job, now, before, after, alignment, ratio, tools, complaints } = args;
+  const { moved, job, now, before, after, alignment, ratio, move, tools, complaints } = args;
   const place = backwards(alignment, before.line.line, after.line.line, ratio);
   const sides = await overlapsOf(
     before.regions,
@@ -264,12 +270,36 @@ async function matched(args: Matching): Promise<Redrawn> {
   const gone = named.cases.flatMap(({ state, old }) =>
     state === 'gone' && old ? (olds.get(old) ?? []) : [],
   );
-  const told = other ? [...complaints, OTHER_PICTURE] : [...complaints];
+  const shapes = await shapesOf(artOf(moved), tools);
+  const placed = other
+    ? { job: moved, left: [OTHER_PICTURE] }
+    : followed(moved, {
+        move,
+        scale: transform.scale,
+        turnDeg: turn,
+        sizeMm: after.line.mm,
+        matches: sureMatchesOf(before.regions, after.regions, named.cases, named.ids, {
+          move,
+          scale: transform.scale,
+        }),
+        cases: named.cases,
+        regionAt: (at) => regionAt(before.regions, at),
+        shapeOf: (asset) => shapes.get(asset) ?? null,
+      });
+  const left = other || placed.left.length === 0 ? {} : { left: placed.left };
   const next: Job = {
-    ...withPieces({ ...moved, register }, named.pieces),
-    redraw: { cases: named.cases, transform, gone, earlier: remembered(job, now) },
+    ...withPieces({ ...placed.job, register }, named.pieces),
+    redraw: { cases: named.cases, transform, gone, earlier: remembered(job, now), ...left },
   };
+  const told = [...complaints, ...placed.left];
   return { job: next, carry: { regions: named.cases, transform, complaints: told } };
+}
+
+/** Pictures that lie on plates. */
+function artOf({ graph }: Job): string[] {
+  return graph.nodes.flatMap(({ kind, settings }) =>
+    kind === 'plate-art' && typeof settings.asset === 'string' ? [settings.asset] : [],
+  );
 }
 
 const OTHER_PICTURE: Complaint = {

@@ -1,6 +1,8 @@
 import { useId, useRef, useState } from 'react';
 import { useJob } from '../../store/hooks.ts';
 import { edit } from '../../store/job-store.ts';
+import { setView } from '../../store/view-store.ts';
+import { editionTexts } from '../edition/strings.ts';
 import { StyleList } from '../styles/StyleList.tsx';
 import { styleTexts } from '../styles/strings.ts';
 import { chooseDrawing, chooseJob } from './file-shortcuts.ts';
@@ -20,6 +22,7 @@ const ITEMS: readonly { text: string; keys?: string; run(): Promise<void> }[] = 
   { text: texts.menu.save, keys: texts.menu.keys.save, run: saveJob },
   { text: texts.menu.saveAs, keys: texts.menu.keys.saveAs, run: saveJobAs },
   { text: styleTexts.save, run: async () => setFiles({ question: { kind: 'style' } }) },
+  { text: editionTexts.open, run: async () => setView({ sheet: 'edition', wiringOpen: false }) },
   { text: texts.menu.example, run: openExample },
 ];
 

@@ -3,6 +3,9 @@ import type { Point } from '../camera.ts';
 /** More corners than these say nothing that a hand meant. */
 const MOST_CORNERS = 400;
 
+/** How far a place lies from the stretch between two others. */
+type Distance<Place> = (place: Place, from: Place, to: Place) => number;
+
 /**
  * A drawn path with no more corners than it needs: none of its places lies farther from the result than the
  * tolerance, which grows for paths that would keep too many. Ends stay where they are.
@@ -12,13 +15,23 @@ const MOST_CORNERS = 400;
  * @param tolerance in the unit of the places, above 0
  */
 export function simplify(path: readonly Point[], tolerance: number): Point[] {
-  let corners = cornersOf(path, tolerance);
-  for (let wider = tolerance * 1.5; corners.length > MOST_CORNERS; wider *= 1.5)
-    corners = cornersOf(path, wider);
+  return simplifyBy(path, tolerance, distanceToSpan, MOST_CORNERS);
+}
+
+/** The same for places of any kind, whose distance from a stretch is told. */
+export function simplifyBy<Place>(
+  path: readonly Place[],
+  tolerance: number,
+  distance: Distance<Place>,
+  most: number,
+): Place[] {
+  let corners = cornersOf(path, tolerance, distance);
+  for (let wider = tolerance * 1.5; corners.length > most; wider *= 1.5)
+    corners = cornersOf(path, wider, distance);
   return corners;
 }
 
-function cornersOf(path: readonly Point[], tolerance: number): Point[] {
+function cornersOf<Place>(path: readonly Place[], tolerance: number, distance: Distance<Place>): Place[] {
   if (path.length < 3) return [...path];
   const kept = new Uint8Array(path.length);
   kept[0] = 1;
@@ -26,7 +39,7 @@ function cornersOf(path: readonly Point[], tolerance: number): Point[] {
   const spans: [number, number][] = [[0, path.length - 1]];
   for (let span = spans.pop(); span; span = spans.pop()) {
     const [first, last] = span;
-    const far = farthest(path, first, last);
+    const far = farthest(path, first, last, distance);
     if (far.distance <= tolerance) continue;
     kept[far.at] = 1;
     spans.push([first, far.at], [far.at, last]);
@@ -34,11 +47,16 @@ function cornersOf(path: readonly Point[], tolerance: number): Point[] {
   return path.filter((_, i) => kept[i] === 1);
 }
 
-function farthest(path: readonly Point[], first: number, last: number): { at: number; distance: number } {
+function farthest<Place>(
+  path: readonly Place[],
+  first: number,
+  last: number,
+  distanceOf: Distance<Place>,
+): { at: number; distance: number } {
   let at = first;
   let distance = 0;
   for (let i = first + 1; i < last; i++) {
-    const off = distanceToSpan(path[i]!, path[first]!, path[last]!);
+    const off = distanceOf(path[i]!, path[first]!, path[last]!);
     if (off <= distance) continue;
     distance = off;
     at = i;

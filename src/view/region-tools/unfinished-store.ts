@@ -10,6 +10,10 @@ export interface Unfinished {
   points: readonly Point[];
   /** Makes of them what the tool makes; null for a tool that ends by itself. */
   finish: ((points: readonly Point[]) => void) | null;
+  /** How the places and the hand are joined where they are no plain path. */
+  outline?: 'ring' | 'rectangle' | 'circle';
+  /** Fewer places than these come to nothing; 2 where it is not said. */
+  least?: number;
 }
 
 const store = createStore<{ now: Unfinished | null }>(() => ({ now: null }));

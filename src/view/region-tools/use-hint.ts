@@ -1,5 +1,6 @@
 import { useView } from '../../store/hooks.ts';
 import { useDesk } from '../desk-store.ts';
+import { surfaceTools } from '../surface-tools/surface-tools.ts';
 import { chooseTool } from './choose-tool.ts';
 import { markText } from './mark-text.ts';
 import { regionTools } from './region-tools.ts';
@@ -22,6 +23,8 @@ export function useHint(): string | null {
     return begun.finish ? texts.unfinished.path(begun.points.length) : texts.unfinished.join;
   const mark = key === null ? undefined : marks.find((each) => each.key === key);
   if (mark) return markText(mark, taken);
+  const over = surfaceTools.find(({ id }) => id === taken);
+  if (over) return over.help;
   const tool = regionTools.find(({ id }) => id === taken);
   return tool && (hovered === null || tool !== chooseTool) ? tool.help : null;
 }

@@ -9,6 +9,8 @@ import { grainTile } from '../../../workers/kernels/grain-tile.ts';
 import { bandKernels } from '../../../workers/kernels/index.ts';
 import { latticeOf, octavesOf } from '../../../workers/kernels/lattice.ts';
 import type { LabelPlane, Plane } from '../../../workers/kernels/plane.ts';
+import { rimTable } from '../../../workers/kernels/press-edges.ts';
+import { overprints } from '../../../workers/kernels/press-print.ts';
 import { cellThresholds, screenAxes } from '../../../workers/kernels/screen/am.ts';
 import { emptyLabels, flatPlane, randomPicture, randomPlane, sharedBytes } from '../support/pictures.ts';
 import { randomOf, shuffled } from '../support/random.ts';
@@ -369,7 +371,7 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
     const [plate, near, wide, out] = [tones(21), tones(22), tones(23), plane()];
     const lattice = latticeOf(4);
     const octaves = octavesOf(0.5, 2, 4, 0.05);
-    const squeeze = { share: near, take: 0.3 };
+    const squeeze = { share: near, rims: rimTable(0.3) };
     const args = {
       plate,
       out,
@@ -391,7 +393,7 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       as,
       seed: k,
     }));
-    const repeats = [{ xx: -1, yy: 1, x0: width - 3, y0: 2, share: 0.2 } as const];
+    const repeats = [{ xx: -1, yy: 1, x0: width - 3, y0: 2, laid: overprints(0.2) } as const];
     const map = {
       data: Float32Array.from({ length: 20 }, (_, i) => 1 - i / 40),
       width: 4,
@@ -491,6 +493,25 @@ const TRIALS: Record<keyof typeof bandKernels, () => Trial> = {
       writes: [out],
       extent: height,
     };
+  },
+  showThrough() {
+    const front = randomPlane(width * 3, height, 41).data;
+    const back = { data: randomPlane(90 * 4, 70, 42).data, width: 90, height: 70, bands: 4 };
+    const out = sharedBytes(PIXELS * 3);
+    const light = Float64Array.from({ length: 256 }, (_, v) => v / 255);
+    const args = {
+      front,
+      width,
+      height,
+      back,
+      bare: [0.9, 0.8, 0.7],
+      share: 0.4,
+      light,
+      encoding: table,
+      out,
+    };
+    const run = (a: number, b: number) => bandKernels.showThrough(args, a, b);
+    return { run, reads: [front, back.data, light, table], writes: [out], extent: height };
   },
   shrinkProof() {
     const from = sharedBytes(PIXELS * 3);

@@ -26,6 +26,16 @@ describe.each(ALL)('a grain of pattern %s', (pattern) => {
         }
   });
 
+  it('keeps the mean of every tint from 5 to 95 % within half a point', async () => {
+    const tints = Array.from({ length: 19 }, (_, k) => 5 * (k + 1));
+    for (const percent of tints) {
+      const value = Math.round(percent * 2.55);
+      const settings = { pattern, sizeMm: 0.5, strengthPercent: 80, hardness: 60 };
+      const [out] = await grained([flatPlane(500, 500, value)], 150, settings);
+      expect(Math.abs(percentOf(out!.data) - value / 2.55), `${percent} %`).toBeLessThan(0.5);
+    }
+  });
+
   it('opens a solid by what it is told, and leaves paper and solids alone else', async () => {
     const solid = flatPlane(400, 400, 255);
     for (const openSolidsPercent of [0, 5, 15]) {

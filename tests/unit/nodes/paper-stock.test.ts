@@ -140,3 +140,63 @@ describe('settings of Paper stock', () => {
     },
   );
 });
+
+describe('show-through', () => {
+  /** A bar at the left that prints solid: its back lies at the right. */
+  const BAR = drawnPlane(SIDE, SIDE, (x, y) => (x > 30 && x < 90 && y > 60 && y < 390 ? 255 : 0));
+  const shown = async (paper: Settings, scale = 1) => {
+    const job = withSettings(defaultJob({ asset: bench.drawing(BAR), ppi: 150 }), {
+      'paper-stock': { toothPercent: 0, fibresPercent: 0, ...paper },
+      'plate-grain': { strengthPercent: 0 },
+    });
+    return bench.value(withRecipes(job, {}, {}), 'proof.proof', 'proof', scale);
+  };
+  const at = ({ pixels, width }: { pixels: Uint8Array; width: number }, x: number, y: number) => [
+    ...pixels.subarray((y * width + x) * 3, (y * width + x) * 3 + 3),
+  ];
+  const linear = (byte: number) => (byte <= 10 ? byte / 255 / 12.92 : ((byte / 255 + 0.055) / 1.055) ** 2.4);
+
+  it('is absent at 0 %, whatever lies on the back', async () => {
+    const plain = await shown({});
+    expect((await shown({ showThroughPercent: 0 })).pixels).toEqual(plain.pixels);
+  });
+
+  it('shows this print mirrored: each channel of the paper loses its share of what the ink takes', async () => {
+    const plain = await shown({});
+    const through = await shown({ showThroughPercent: 20 });
+    const [bare, ink] = [at(plain, 390, 200), at(plain, 60, 200)];
+    at(through, 390, 200).forEach((byte, c) => {
+      const wanted = linear(bare[c]!) * (1 - 0.2 * (1 - linear(ink[c]!) / linear(bare[c]!)));
+      expect(linear(byte)).toBeCloseTo(wanted, 2);
+    });
+    expect(at(through, 225, 200)).toEqual(at(plain, 225, 200));
+    expect(at(through, 60, 200)).toEqual(at(plain, 60, 200));
+  });
+
+  it('shows another picture of the back, mirrored and as wide as the sheet', async () => {
+    const svg =
+      '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20"><path d="M0 0h20v20H0z" fill="#fff"/><path d="M20 0h20v20H20z" fill="#00f"/></svg>';
+    const backAsset = bench.asset('back.svg', new TextEncoder().encode(svg));
+    const plain = await shown({});
+    const through = await shown({ showThroughPercent: 30, backAsset });
+    const [red, , blue] = at(through, 150, 40);
+    expect(blue).toBeGreaterThanOrEqual(at(plain, 150, 40)[2]! - 1);
+    expect(linear(red!) / linear(at(plain, 150, 40)[0]!)).toBeCloseTo(0.7, 1);
+    expect(at(through, 350, 40)).toEqual(at(plain, 350, 40));
+    expect(at(through, 150, 300)).toEqual(at(plain, 150, 300));
+  });
+
+  it('is in small what it is in full', async () => {
+    const [full, small] = [
+      await shown({ showThroughPercent: 40 }),
+      await shown({ showThroughPercent: 40 }, 5),
+    ];
+    expect(Math.abs(at(small, 78, 40)[0]! - at(full, 390, 200)[0]!)).toBeLessThanOrEqual(1);
+  });
+
+  it('refuses a back that cannot be read, and looks at none while nothing shows through', async () => {
+    const broken = bench.asset('back.png', linePng(BAR).subarray(0, 200));
+    await expect(shown({ showThroughPercent: 10, backAsset: broken })).rejects.toThrow(/back\.png/);
+    await expect(shown({ showThroughPercent: 0, backAsset: broken })).resolves.toBeDefined();
+  });
+});

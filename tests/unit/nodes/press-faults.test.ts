@@ -120,6 +120,21 @@ describe('press faults', () => {
     expect(likeness(out, turned)).toBeLessThan(0.5);
   });
 
+  it('let ink run short towards the end of the feed, whichever edge is fed first', async () => {
+    const flat = flatPlane(SIDE, SIDE, 200);
+    const end = async (feedEdge: string, row: number) => {
+      const out = await one(only({ starvationPercent: 100, starvationMm: 60, feedEdge }), flat);
+      return percentOf(out.data.subarray(row * SIDE, (row + 20) * SIDE)) / percentOf(flat.data);
+    };
+    for (const [feedEdge, fed, last] of [
+      ['top', 0, SIDE - 20],
+      ['bottom', SIDE - 20, 0],
+    ] as const) {
+      expect(await end(feedEdge, fed)).toBeCloseTo(1, 2);
+      expect(await end(feedEdge, last)).toBeLessThan(0.6);
+    }
+  });
+
   it('put the ghost where it was told, further along the feed', async () => {
     const bar = drawnPlane(SIDE, SIDE, (x, y) => (x > 50 && x < 450 && y >= 100 && y < 120 ? 255 : 0));
     for (const [feedEdge, at] of [

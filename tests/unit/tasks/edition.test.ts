@@ -1,10 +1,14 @@
-import { describe, expect, it } from 'vitest';
+import { PDFDocument } from '@cantoo/pdf-lib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { pressFaults } from '../../../src/nodes/press-faults.ts';
 import { registerOffset } from '../../../src/nodes/register-offset.ts';
+import { cancelFlag } from '../../../workers/engine/cancel.ts';
 import { shiftOf } from '../../../workers/nodes/register-offset.ts';
-import { shownOf } from '../../../workers/tasks/edition.ts';
+import { type EditionInput, edition, shownOf } from '../../../workers/tasks/edition.ts';
 import { sheetOfRun } from '../../../workers/tasks/edition-sheet.ts';
-import { defaultJob, reopened, withSettings } from '../support/jobs.ts';
+import { Bench } from '../support/engine.ts';
+import { defaultJob, reopened, withRecipes, withSettings } from '../support/jobs.ts';
+import { drawnPlane } from '../support/pictures.ts';
 
 const OF = 200;
 const job = withSettings(defaultJob({}), {
@@ -67,5 +71,49 @@ describe('the contact sheet of an edition', () => {
     expect(shownOf(4)).toEqual([1, 2, 3, 4]);
     const shown = shownOf(500);
     expect([shown[0], shown.at(-1), new Set(shown).size]).toEqual([1, 500, 48]);
+  });
+});
+
+describe('an edition', () => {
+  let bench: Bench;
+  beforeAll(() => {
+    bench = new Bench();
+  });
+  afterAll(() => bench.close());
+
+  const LINE = drawnPlane(400, 300, (x, y) => (Math.abs(x - 200) < 60 && Math.abs(y - 150) < 60 ? 255 : 0));
+  const made = async (more: Partial<EditionInput>) => {
+    const small = withRecipes(defaultJob({ asset: bench.drawing(LINE), ppi: 254 }), {}, { straw: 40 });
+    const input = { job: small, sheets: 3, full: [], numbered: false, seed: 1, contact: false, pdfPpi: null };
+    const context = { engine: bench.engine, flag: cancelFlag(), onProgress: () => {} };
+    return (await edition({ ...input, ...more }, context)).files;
+  };
+
+  it('gives what is asked for: the run small, single sheets, all sheets in one PDF', async () => {
+    expect((await made({ contact: true, full: [2] })).map(({ name }) => name)).toEqual([
+      'contact-sheet.png',
+      'sheet-2.png',
+    ]);
+    expect((await made({ pdfPpi: 254 })).map(({ name }) => name)).toEqual(['edition.pdf']);
+  });
+
+  it('has a page of the true size for each sheet in its PDF, with a margin where they are numbered', async () => {
+    const sizes = async (numbered: boolean) => {
+      const [file] = await made({ pdfPpi: 127, numbered });
+      const pdf = await PDFDocument.load(file!.bytes);
+      return pdf.getPages().map((page) => page.getSize());
+    };
+    const page = (high: number) => ({
+      width: expect.closeTo((40 * 72) / 25.4, 3),
+      height: expect.closeTo((high * 72) / 25.4, 3),
+    });
+    expect(await sizes(false)).toEqual([page(30), page(30), page(30)]);
+    expect(await sizes(true)).toEqual([page(40), page(40), page(40)]);
+  });
+
+  it('says at what ppi its PDF would not be too large', async () => {
+    await expect(made({ sheets: 10_000, pdfPpi: 254 })).rejects.toThrow(
+      /a PDF of 10000 sheets at 254 ppi would be too large; take 146 ppi or less/,
+    );
   });
 });

@@ -212,3 +212,156 @@ describe('a redraw', () => {
     expect(alone).toEqual(await redraw(input, context()));
   });
 });
+
+describe('what lies over regions follows a redraw', () => {
+  const SHAPE = [
+    [8, 7],
+    [14, 7],
+    [14, 13],
+    [8, 13],
+  ];
+  const STROKE = [
+    [64, 44, 0.5],
+    [70, 48, 1],
+  ];
+  const FADE: [number, number][] = [
+    [26, 8],
+    [32, 14],
+  ];
+  const ART =
+    '<svg xmlns="http://www.w3.org/2000/svg" width="10mm" height="5mm" viewBox="0 0 10 5"><path d="M0 0h10v5H0z"/></svg>';
+
+  /** The bed with a shape on its first cell, a stroke on its last, a fade on its second and art on its sixth. */
+  async function held(svg: string): Promise<Job> {
+    const job = await jobOf(svg);
+    const idAt = await namesAt(job);
+    const art = bench.asset('art.svg', new TextEncoder().encode(ART));
+    const node = (id: string, settings: Settings) => ({ id, kind: id, settings, bypassed: false });
+    const mark = {
+      id: 'm1',
+      does: 'lay',
+      plates: [],
+      tintPercent: 50,
+      widthMm: 1,
+      edge: 'clean',
+      points: STROKE,
+    };
+    const shapes = [{ id: 's1', pathMm: SHAPE }];
+    const nodes = [
+      ...job.graph.nodes,
+      node('area', { shapes, regions: [idAt([12, 10]), idAt([66, 46])] }),
+      node('hand-marks', { marks: [mark] }),
+      node('plate-art', { asset: art, xMm: 26, yMm: 26, widthMm: 6, turnDeg: 0 }),
+    ];
+    const fade = { shape: 'linear' as const, from: { straw: 10 }, to: { straw: 90 }, pathMm: FADE };
+    const colourways = [{ ...job.colourways[0]!, fades: { [idAt([30, 10])]: fade } }];
+    return { ...job, graph: { ...job.graph, nodes }, colourways };
+  }
+
+  /** Ids of regions by place, mm. */
+  async function namesAt(job: Job): Promise<(place: [number, number]) => string> {
+    const { labels, ids } = await bench.value(job, 'closed-regions.regions', 'regions');
+    return ([x, y]) => ids[labels.data[Math.floor(y * 10) * labels.width + Math.floor(x * 10)]! - 1]!;
+  }
+
+  const settingsOf = (job: Job, kind: string) => job.graph.nodes.find((node) => node.kind === kind)!.settings;
+  const shapeOf = (job: Job) => (settingsOf(job, 'area').shapes as { pathMm: number[][] }[])[0]!.pathMm;
+  const strokeOf = (job: Job) => (settingsOf(job, 'hand-marks').marks as { points: number[][] }[])[0]!.points;
+  const fadeOf = (job: Job) => Object.values(job.colourways[0]!.fades!)[0]!.pathMm;
+  const near = (found: readonly (readonly number[])[], wanted: readonly (readonly number[])[], mm: number) =>
+    found.forEach((place, i) => {
+      expect(Math.hypot(place[0]! - wanted[i]![0]!, place[1]! - wanted[i]![1]!)).toBeLessThan(mm);
+    });
+  const codes = ({ carry }: Redrawn) => carry.complaints.map(({ code }) => code);
+
+  it('as the drawing as a whole moves, turns and grows', async () => {
+    const again = await redrawn(
+      await held(bed()),
+      bed('', 'translate(40 30) rotate(2) scale(1.03) translate(-38.5 -31)'),
+    );
+    const turned = (places: readonly (readonly number[])[]) =>
+      places.map(([x, y]) => {
+        const [c, s] = [Math.cos((2 * Math.PI) / 180), Math.sin((2 * Math.PI) / 180)];
+        const [dx, dy] = [1.03 * (x! - 38.5), 1.03 * (y! - 31)];
+        return [40 + c * dx - s * dy, 30 + s * dx + c * dy];
+      });
+    near(shapeOf(again.job), turned(SHAPE), 0.3);
+    near(strokeOf(again.job), turned(STROKE), 0.3);
+    near(fadeOf(again.job), turned(FADE), 0.3);
+    expect(strokeOf(again.job).map((place) => place[2])).toEqual([0.5, 1]);
+    const { xMm, yMm, widthMm, turnDeg } = settingsOf(again.job, 'plate-art') as Record<string, number>;
+    expect([widthMm, turnDeg]).toEqual([expect.closeTo(6.18, 1), expect.closeTo(2, 0)]);
+    near([[xMm! + widthMm! / 2, yMm! + widthMm! / 4]], turned([[29, 27.5]]), 0.3);
+    expect(codes(again)).toEqual([]);
+  });
+
+  it('as the region under it moves, where that one went farther than the rest', async () => {
+    const moved = CELLS.with(0, '<path d="M7.4 6.2h12v11h-12z"/>');
+    const again = await redrawn(await held(bed()), bed('', '', moved));
+    near(
+      shapeOf(again.job),
+      SHAPE.map(([x, y]) => [x! + 1.4, y! + 1.2]),
+      0.1,
+    );
+    near(strokeOf(again.job), STROKE, 0.1);
+  });
+
+  it('with the regions of an area: their ids stay, and pieces of them belong to it', async () => {
+    const job = await held(bed());
+    const [first] = settingsOf(job, 'area').regions as string[];
+    const again = await redrawn(job, bed('<path d="M10.5 4v14"/>'));
+    const regions = settingsOf(again.job, 'area').regions as string[];
+    expect(regions).toContain(first);
+    const idAt = await namesAt(again.job);
+    for (const place of [
+      [8, 10],
+      [15, 10],
+    ] as [number, number][])
+      expect(regions).toContain(idAt(place));
+  });
+
+  it('and what lay on a region that is gone is kept and told of, with its place', async () => {
+    const job = await held(bed());
+    const again = await redrawn(job, bed('', '', CELLS.slice(0, 11)));
+    near(strokeOf(again.job), STROKE, 0.1);
+    expect(settingsOf(again.job, 'area').regions).toEqual(settingsOf(job, 'area').regions);
+    expect(codes(again)).toEqual(expect.arrayContaining(['place-gone', 'area-region-gone']));
+    const told = again.job.redraw!.left!.find(({ code }) => code === 'place-gone')!;
+    expect(told.message).toMatch(/^A stroke of Hand marks lay on a region that is gone/);
+    near([told.placeMm!], [[67, 46]], 0.2);
+    expect(reopened(again.job)).toEqual(again.job);
+  });
+
+  it('and what comes to lie beside the sheet is kept and told of', async () => {
+    const job = await held(bed());
+    const off = { ...job, graph: { ...job.graph, nodes: [...job.graph.nodes] } };
+    const marks = settingsOf(off, 'hand-marks').marks as { points: number[][] }[];
+    marks[0]!.points = [[79.5, 59.5, 1]];
+    const again = await redrawn(off, bed('', 'translate(1.5 1.5)'));
+    expect(codes(again)).toContain('place-off-sheet');
+    expect(strokeOf(again.job)[0]![0]).toBeGreaterThan(80);
+  });
+
+  it('and stays where it is when the drawing is another picture', async () => {
+    const job = await held(bed());
+    const rings = Array.from({ length: 9 }, (_, i) => `<circle cx="40" cy="30" r="${3 * i + 2}"/>`);
+    const again = await redrawn(job, bed('', '', rings));
+    expect([shapeOf(again.job), strokeOf(again.job), fadeOf(again.job)]).toEqual([SHAPE, STROKE, FADE]);
+  });
+
+  it('and comes back exactly with the old drawing; what was made since stays too', async () => {
+    const job = await held(bed());
+    const away = await redrawn(job, bed('<path d="M30 4v14"/>', 'translate(1 2) rotate(1)'));
+    const marks = settingsOf(away.job, 'hand-marks').marks as { id: string }[];
+    const since = { ...marks[0]!, id: 'm2' };
+    marks.push(since);
+    const back = await redrawn(away.job, bed());
+    for (const kind of ['area', 'plate-art'])
+      expect(settingsOf(back.job, kind)).toEqual(settingsOf(job, kind));
+    expect(settingsOf(back.job, 'hand-marks').marks).toEqual([
+      ...(settingsOf(job, 'hand-marks').marks as unknown[]),
+      since,
+    ]);
+    expect(back.job.colourways[0]!.fades).toMatchObject(job.colourways[0]!.fades!);
+  });
+});

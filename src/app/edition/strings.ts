@@ -1,0 +1,22 @@
+/** Every text of the edition. */
+export const editionTexts = {
+  open: 'Edition: a run of sheets',
+  title: 'Edition',
+  help: 'The run as the press would print it: register and ink drift from sheet to sheet, faults grow. Nothing of it enters the plates.',
+  sheets: 'Sheets in the run',
+  seed: 'Run',
+  another: 'Another run',
+  numbered: 'Numbers in a margin',
+  make: 'Show the run',
+  making: 'Printing the run',
+  contact: (sheets: number) => `All ${sheets} sheets of the run, small`,
+  sheet: 'One sheet',
+  show: 'Show it at full size',
+  shown: (sheet: number, of: number) => `Sheet ${sheet} of ${of}`,
+  back: 'Back to the whole run',
+  pdf: 'PDF of all sheets',
+  pdfPpi: 'PDF at',
+  ppi: 'ppi',
+  keepPng: 'Keep this picture',
+  wrong: (least: number, most: number) => `from ${least} to ${most}`,
+} as const;
