@@ -4,6 +4,7 @@ import type { Job } from '../../../src/graph/job.ts';
 import type { Report } from '../../../src/graph/report.ts';
 import type { JobSheet, JobSheetPlate } from '../../../src/press/job-sheet.ts';
 import { PLATE_WORDS } from '../../../src/press/profiles.ts';
+import type { PlateScreen } from '../../../src/press/screens.ts';
 import type { SheetSettings } from '../../../src/press/sheet.ts';
 import type { Tools } from '../../engine/evaluation.ts';
 import type { PlatesValue } from '../../engine/values.ts';
@@ -48,13 +49,13 @@ export async function jobSheet(order: JobSheetOrder, tools: Tools): Promise<Made
     stock: `${stock.surface}, Lab ${stock.lab.join(' ')}`,
     plates: await Promise.all(
       plates.plates.map(
-        async ({ order: at, id, ink, pass }, i): Promise<JobSheetPlate> => ({
+        async ({ order: at, id, ink, pass, screen }, i): Promise<JobSheetPlate> => ({
           order: at,
           id,
           ink: ink.name,
           pass,
           coveragePercent: rows[i]!.coveragePercent,
-          tone: toneOf(ink),
+          tone: [screen ? screenOf(screen) : 'no halftone', toneOf(ink, screen)].join('; '),
           thumbnail: await thumbnailOf(trimmed[i]!, tools),
         }),
       ),
@@ -84,8 +85,14 @@ function filmOf({ emulsion, mirrored, negative }: SheetSettings): string | null 
   return words.length === 0 ? null : words.join(', ');
 }
 
-/** The plates hold tints as they are asked for: growth is only foreseen in the proof. */
-function toneOf({ curvePercent, toneGainPercent, gain }: Ink): string {
+function screenOf({ how, kind, lpi, angleDeg, dot, dotMm }: PlateScreen): string {
+  const dots = kind === 'am' ? `${dot} dots, ${lpi} lpi at ${angleDeg} degrees` : `dots of ${dotMm} mm`;
+  return how === 'screened' ? dots : `planned: ${dots}`;
+}
+
+/** Whether the growth of tints was taken back on the plate, or is only foreseen in the proof. */
+function toneOf({ curvePercent, toneGainPercent, gain }: Ink, screen: PlateScreen | undefined): string {
+  if (screen?.toneApplied) return 'tone curve taken off the tints on the plate';
   if (curvePercent) return 'tone curve of the press is known; not applied to the plate';
   if (toneGainPercent !== undefined)
     return `tints grow by ${toneGainPercent} % at 50 %; not taken back on the plate`;
