@@ -5,7 +5,7 @@ import { latinBytes } from '../bytes.ts';
 import type { FaxPicture } from '../encode-tiff.ts';
 import { PdfBuilder, type Ref } from './builder.ts';
 import { markContent } from './mark-content.ts';
-import { number, pdfName } from './objects.ts';
+import { number } from './objects.ts';
 import { type PixelPage, pageBoxes, points } from './page.ts';
 import { allPlatesSpace, deviceNSpace, type LabOf, separationSpace } from './separation.ts';
 import { standardParts } from './standard-parts.ts';
@@ -106,10 +106,4 @@ function pictures(pdf: PdfBuilder, input: PressPdf, single: readonly Ref[], labO
 
 function imageHead([width, height]: readonly [number, number]): string {
   return `/Type /XObject /Subtype /Image /Width ${width} /Height ${height}`;
-}
-
-/** Names that a PDF gives a meaning of its own, or that come twice. */
-export function unusableNames(names: readonly string[]): string[] {
-  const written = names.map(pdfName);
-  return names.filter((name, i) => ['All', 'None'].includes(name) || written.indexOf(written[i]!) !== i);
 }

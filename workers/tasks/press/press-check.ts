@@ -79,8 +79,8 @@ export async function pressCheck(
       tools,
     );
     const slack = await slackOf(job, press, context);
-    const all = [...report.complaints, ...faults, ...slack];
-    return { report: { ...report, complaints: marked(all, job.meant) } };
+    const complaints = [...report.complaints, ...marked([...faults, ...slack], job.meant)];
+    return { report: { ...report, complaints } };
   } finally {
     tidy();
     run.release();
