@@ -6,8 +6,8 @@ import { type ProofTable, proofTable } from '../../src/ink/proof-table.ts';
 import { decodeSrgb, encodeSrgb, linearOfXyz } from '../../src/ink/srgb.ts';
 import { proof as kind } from '../../src/nodes/proof.ts';
 import { evaluation } from '../engine/evaluation.ts';
-import type { PlatesValue } from '../engine/values.ts';
 import { onTooth, shownThrough, textureOf, torn } from './lay-paper.ts';
+import { printInput } from './print-input.ts';
 import { TEXTURE_DEPTH } from './texture-depth.ts';
 
 /** Up to this many plates all colours fit a table. */
@@ -33,7 +33,7 @@ export const proof = evaluation(kind, async ({ inputs, tools }) => {
   if (!first) throw new BadInput('there is no plate to proof');
   const { width, height } = first.coverage;
   const texture = await textureOf(paper, plates, tools);
-  const print = printOf(plates, paper.stock);
+  const print = printInput(plates, paper.stock);
   const pixels = tools.bytes(width * height * 3);
   const paint = {
     plates: await onTooth(paper, plates, texture, tools),
@@ -74,13 +74,4 @@ function tableOf(print: PrintInput, model: PrintModel): ProofTable {
   const table = proofTable(model);
   tables.set(key, table);
   return table;
-}
-
-function printOf(plates: PlatesValue, paper: PrintInput['paper']): PrintInput {
-  return {
-    paper,
-    inks: plates.plates.map((plate) => plate.ink),
-    passes: plates.plates.map((plate) => plate.pass),
-    ...plates.printing,
-  };
 }

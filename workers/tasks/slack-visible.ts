@@ -3,6 +3,7 @@ import { differenceOf } from '../../src/ink/difference.ts';
 import { type PrintModel, printModel } from '../../src/ink/model.ts';
 import type { PlatesValue } from '../engine/values.ts';
 import type { SlackPoints } from '../kernels/slack-points.ts';
+import { printInput } from '../nodes/print-input.ts';
 
 /** Colours that differ by less than this, CIEDE2000, do not stand out from what lies beside them. */
 const STANDS_OUT = 5;
@@ -45,10 +46,6 @@ export function shownBy({ plates }: PlatesValue, model: PrintModel, least: numbe
 }
 
 /** The colours of a print on its paper, of plates as they are. */
-export function modelOf(
-  { plates, printing }: PlatesValue,
-  paper: Parameters<typeof printModel>[0]['paper'],
-): PrintModel {
-  const passes = plates.map(({ pass }) => pass);
-  return printModel({ paper, inks: plates.map(({ ink }) => ink), passes, ...printing });
+export function modelOf(plates: PlatesValue, paper: Parameters<typeof printModel>[0]['paper']): PrintModel {
+  return printModel(printInput(plates, paper));
 }

@@ -7,6 +7,7 @@ import { pressFile } from '../../../src/nodes/press-file.ts';
 import { fileStem, plateFileStem } from '../../../src/press/file-names.ts';
 import type { Tools } from '../../engine/evaluation.ts';
 import type { PlatesValue, PlateValue } from '../../engine/values.ts';
+import { printInput } from '../../nodes/print-input.ts';
 import { firstOf, upstreamKind } from '../job-ends.ts';
 import type { MadeFile } from '../task.ts';
 import { filmOf } from './film.ts';
@@ -164,7 +165,7 @@ async function pressPdfs(order: PressOrder, settings: FileSettings, tools: Tools
       laid,
       names,
       kind: settings.pdf,
-      print: printOn(plates, stockOf(job)),
+      print: printInput(plates, stockOf(job)),
       title: job.name,
       madeAt,
       trapped: upstreamKind(job, press, 'trap') !== null,
@@ -177,7 +178,7 @@ async function pressPdfs(order: PressOrder, settings: FileSettings, tools: Tools
 async function layers({ job, plates, laid }: PressOrder, tools: Tools): Promise<MadeFile[]> {
   const planes = await Promise.all(plates.plates.map((plate) => inBox(plate, laid, laid.sheet.trim, tools)));
   const names = plates.plates.map(({ ink }) => ink.name);
-  const bytes = await layerFile(planes, names, printOn(plates, stockOf(job)), plates.ppi, tools);
+  const bytes = await layerFile(planes, names, printInput(plates, stockOf(job)), plates.ppi, tools);
   return [{ name: `${fileStem(job.name)}.ora`, bytes }];
 }
 
@@ -187,9 +188,4 @@ export function stockOf(job: Job): Stock {
     nodeOf(job, firstOf(job, paperStock.kind))?.settings ?? {},
   );
   return { lab, surface };
-}
-
-function printOn(plates: PlatesValue, paper: Stock) {
-  const { plates: each, printing } = plates;
-  return { paper, inks: each.map(({ ink }) => ink), passes: each.map(({ pass }) => pass), ...printing };
 }
